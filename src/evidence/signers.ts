@@ -1,5 +1,6 @@
 /** Who signed a record, and whether the reader's trust list believes it. */
 import { technicianOf } from '../job/hand-over.ts';
+import { phrases } from '../words/catalogue.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { readCheckpoint } from './checkpoint.ts';
 import { thumbprint } from './jwk.ts';
@@ -72,12 +73,12 @@ function signerFault(record: JobRecord, station: StationState): string | null {
 }
 
 /** What the reader is told about the technician's signature. */
-export const TECHNICIAN_WORDS: Readonly<Record<JobRecord['technicianSignature'], string>> = {
+export const TECHNICIAN_WORDS: Readonly<Record<JobRecord['technicianSignature'], string>> = phrases({
   given: 'the technician signed with a key of his own',
   'no-key': 'the technician has no key of his own',
   'not-given': 'the technician has a key and did NOT sign',
   'shop-does-without': "this shop does without technicians' signatures",
-};
+});
 
 /** Whether the trust list believes the station, directly or through the keys that followed one another. */
 export function signerCheck(

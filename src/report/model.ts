@@ -251,7 +251,7 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
     ...othersAtWork(state, entries),
     fact(w`Customer`, state.order.customer),
     fact(w`Vehicle`, vehicle.description),
-    fact('VIN', vehicle.vin),
+    fact(w`VIN`, vehicle.vin),
     fact(w`Plate`, vehicle.plate),
     ...(vehicle.fleet === undefined ? [] : [fact(w`Fleet number`, vehicle.fleet)]),
     fact(w`Odometer`, vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),

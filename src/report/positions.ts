@@ -20,11 +20,9 @@ export function positionsOf({ banks, plugs = [] }: Numbering): Positions {
   const several = plugs.some((one) => one.plugs.length > 1);
   const cylinderOf = (position: number) => plugs.find((one) => one.plugs.includes(position))?.cylinder;
   const cylinders = several ? plugs.length : banks.flat().length;
-  const ofThem = (count: number, of: number | undefined, noun: (count: number) => string) =>
-    of === undefined ? noun(count) : w`${count} of ${noun(of)}`;
   if (!several)
     return {
-      counted: (count, of) => ofThem(count, of, cylindersText),
+      counted: (count, of) => (of === undefined ? cylindersText(count) : `${count} ${ofCylinders(of)}`),
       column: w`Cyl.`,
       cell: (position) => String(cylinderOf(position) ?? position),
       title: (position) => w`Cyl. ${cylinderOf(position) ?? position}`,
@@ -32,7 +30,8 @@ export function positionsOf({ banks, plugs = [] }: Numbering): Positions {
     };
   const cell = (position: number) => w`${position} (cyl. ${cylinderOf(position) ?? ''})`;
   return {
-    counted: (count, of) => w`${ofThem(count, of, plugsText)} in ${cylindersText(cylinders)}`,
+    counted: (count, of) =>
+      `${of === undefined ? plugsText(count) : `${count} ${ofPlugs(of)}`} ${inCylinders(cylinders)}`,
     column: w`Plug`,
     cell,
     title: (position) => w`Plug ${cell(position)}`,
@@ -44,3 +43,6 @@ export function positionsOf({ banks, plugs = [] }: Numbering): Positions {
 
 const cylindersText = (count: number) => plural(count, { one: '# cylinder', other: '# cylinders' });
 const plugsText = (count: number) => plural(count, { one: '# plug', other: '# plugs' });
+const ofCylinders = (count: number) => plural(count, { one: 'of # cylinder', other: 'of # cylinders' });
+const ofPlugs = (count: number) => plural(count, { one: 'of # plug', other: 'of # plugs' });
+const inCylinders = (count: number) => plural(count, { one: 'in # cylinder', other: 'in # cylinders' });

@@ -58,23 +58,24 @@ export function windowFacts({
 /** So much wider is the number of a plug that names its cylinder too. */
 const PLUG_NUMBER = 22;
 const WRENCH_SHOWED = 34;
-const VERDICT = 76;
+/** A torque has longer verdicts. */
+const VERDICT = { gap: 64, torque: 77 } as const;
 
 /** With an adapter there is a column more: what the wrench itself showed. What is added comes off the verdicts, which have room. */
 function columnsOf({ positions, adapter }: ReportModel): readonly Column[] {
   const [nm, mm] = [shownUnit('N.m'), shownUnit('mm')];
   const ofPlugs = positions.note !== null;
-  const verdict = VERDICT - ((ofPlugs ? PLUG_NUMBER : 0) + (adapter ? WRENCH_SHOWED : 0)) / 2;
+  const less = ((ofPlugs ? PLUG_NUMBER : 0) + (adapter ? WRENCH_SHOWED : 0)) / 2;
   const number = (title: string, share: number): Column => ({ title, share, align: 'right' });
   return [
     { title: positions.column, share: ofPlugs ? 20 + PLUG_NUMBER : 20, heads: true },
     { title: w`Gap at, UTC`, share: 35 },
-    number(w`Gap ${mm}`, 26),
+    number(w`Gap ${mm}`, 28),
     number(w`± U ${mm}`, 28),
-    { title: w`Gap verdict`, share: verdict },
+    { title: w`Gap verdict`, share: VERDICT.gap - less },
     number(w`Pull no.`, 20),
     { title: w`Pull at, UTC`, share: 35 },
-    { title: w`Kind`, share: 42 },
+    { title: w`Kind`, share: 51 },
     ...(adapter
       ? [number(w`Wrench showed`, WRENCH_SHOWED), number(w`Peak at plug`, 29)]
       : [number(w`Peak ${nm}`, 29)]),
@@ -82,7 +83,7 @@ function columnsOf({ positions, adapter }: ReportModel): readonly Column[] {
     number(w`First release ${nm}`, 34),
     number(w`Follow-through ${nm}`, 36),
     number(w`Prob. within limits`, 38),
-    { title: w`Torque verdict`, share: verdict },
+    { title: w`Torque verdict`, share: VERDICT.torque - less },
   ];
 }
 
@@ -211,12 +212,12 @@ export const exceptions = (model: ReportModel): readonly TablePart[] => {
 };
 
 const instrumentColumns = (): readonly Column[] => [
-  { title: w`Instrument`, share: 62, heads: true },
-  { title: w`Serial as listed`, share: 62 },
-  { title: w`Permissible deviation and step`, share: 110 },
-  { title: w`Basis of the uncertainty`, share: 115 },
-  { title: w`As it called itself`, share: 95 },
-  { title: w`How the readings came`, share: 110 },
+  { title: w`Instrument`, share: 86, heads: true },
+  { title: w`Serial as listed`, share: 60 },
+  { title: w`Permissible deviation and step`, share: 104 },
+  { title: w`Basis of the uncertainty`, share: 110 },
+  { title: w`As it called itself`, share: 90 },
+  { title: w`How the readings came`, share: 104 },
 ];
 
 export const instruments = (model: ReportModel): TablePart => ({

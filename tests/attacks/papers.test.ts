@@ -8,10 +8,13 @@ import { paper } from '../../src/cli/bench/paper.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
 import { programVersion } from '../../src/cli/help/version.ts';
 import { papersAgain } from '../../src/cli/station/jobs.ts';
+import { readerOf } from '../../src/cli/station/paper-reader.ts';
+import { UNITS } from '../../src/cli/station/reads.ts';
 import { openRecord } from '../../src/evidence/record.ts';
 import { readPaper } from '../../src/report/held/pdf-file.ts';
 import { writePdf } from '../../src/report/index.ts';
 import { modelOf } from '../../src/report/of-record.ts';
+import { type Audience, madeFor } from '../../src/report/reader.ts';
 import { err, orThrow } from '../../src/result.ts';
 import { problemOf, said } from '../cli/answers.ts';
 import { auditStation } from '../cli/audit/audit-station.ts';
@@ -23,11 +26,20 @@ const verified = async (file = pdf) => {
   const { value, text } = await said(() => verify(file, { trust: join(station.data, 'trusted-keys.json') }));
   return { value, text: text.replaceAll(/\s+/g, ' ') };
 };
+interface Drawn {
+  readonly peakNm?: number;
+  readonly caution?: string;
+  readonly by?: string;
+  readonly audience?: Audience;
+}
+const ENGLISH_SI: Audience = { language: 'en', units: UNITS['N.m-mm'] };
+
 /** Draws the pages of the record anew, and lies about the first pull; the record inside is the true one. */
-async function drawn({ peakNm, caution, by = NOW }: { peakNm?: number; caution?: string; by?: string }) {
+async function drawn({ peakNm, caution, by = NOW, audience = ENGLISH_SI }: Drawn) {
+  const reader = await readerOf(audience);
   const bytes = readFileSync(join(station.data, 'J-1.record.json'));
   const { record } = orThrow(opened(bytes));
-  const model = modelOf(bytes, record);
+  const model = madeFor(reader, () => modelOf(bytes, record));
   const [first, ...others] = model.cylinders;
   if (first === undefined) throw new Error('no cylinder');
   const pulls = first.pulls.map((pull) =>
@@ -36,7 +48,7 @@ async function drawn({ peakNm, caution, by = NOW }: { peakNm?: number; caution?:
   const cautions = caution === undefined ? model.cautions : [caution, ...model.cautions.slice(1)];
   const forged = { ...model, cautions, cylinders: [{ ...first, pulls }, ...others] };
   const recordName = 'J-1.record.json';
-  writeFileSync(pdf, await writePdf(forged, { recordBytes: bytes, recordName, drawnBy: by }));
+  writeFileSync(pdf, await writePdf(forged, { recordBytes: bytes, recordName, drawnBy: by, reader }));
 }
 const NOW = `plugmark ${programVersion()}`;
 const BEFORE = 'plugmark 0.0.9';
@@ -67,6 +79,26 @@ describe('the paper of a job', () => {
       verify(pdf, { trust: join(station.data, 'trusted-keys.json'), json: true }),
     );
     expect(JSON.parse(answer.text)).toMatchObject({ of: 'record', job: 'J-1', paper: { outcome: 'same' } });
+  });
+
+  it('in another language and in other units is held in these, and a forged one is found', async () => {
+    await said(() => papersAgain('J-1', { ...station.scope(), language: 'de', units: 'lbf.ft-in' }));
+    const { value, text } = await verified();
+    expect(readPaper(readFileSync(pdf))?.audience.language).toBe('de');
+    expect(text).toContain('The pages are what the record inside gives.');
+    expect(value).toBe(0);
+    const german = readFileSync(pdf);
+    await drawn({ peakNm: 26.01, audience: { language: 'de', units: UNITS['lbf.ft-in'] } });
+    const forged = await verified();
+    expect(forged.text).toContain('NOT the paper of the record inside');
+    expect(forged.text).toContain('It says "26.01"');
+    expect(forged.value).toBe(1);
+    // Of another version words and figures are compared, in its language too.
+    await drawn({ by: BEFORE, audience: { language: 'de', units: UNITS['lbf.ft-in'] } });
+    expect((await verified()).text).toContain('every word and figure is what the record gives');
+    writeFileSync(pdf, german);
+    edit('/Lang (de)', '/Lang (fr)');
+    expect((await verified()).value).toBe(1);
   });
 
   it('with another figure on it is refused, and the figure is named', async () => {

@@ -3,11 +3,15 @@ import type { AttemptRow } from '../../src/audit/attempt.ts';
 import { type ProcessGroup, processGroups } from '../../src/audit/capability.ts';
 import { deliveredGaps } from '../../src/audit/delivered.ts';
 import { wrenchDrift } from '../../src/audit/drift.ts';
+import { chartSvg } from '../../src/report/charts/chart.ts';
+import { paperLines } from '../../src/report/paper-text.ts';
 import { chartTitle, groupName, groupRow, groupTexts } from '../../src/report/process.ts';
 import { processCharts, processPaper } from '../../src/report/process-paper.ts';
 import { orThrow } from '../../src/result.ts';
 import { capability } from '../../src/statistics/capability.ts';
+import { inLanguage } from '../../src/words/catalogue.ts';
 import { normals } from '../statistics/generator.ts';
+import { PSEUDO, unspoken } from '../words/pseudo.ts';
 import { pullRow, setupWith } from './rows.ts';
 import { CHECKED, wrenchWith } from './shop.ts';
 
@@ -119,6 +123,21 @@ describe('capability', () => {
     expect(figuresOf(group)).toContain('NOT NORMAL');
     expect(figuresOf(group)).not.toContain('a normal distribution would have');
     expect(groupRow(group).join(' ')).toContain(' not normal ');
+  });
+
+  it('is said through the catalogue, with its charts', () => {
+    const rows = values.map((value, i) => row(value, i % 9 === 0 ? { first: false } : {}));
+    const [group] = processGroups(rows, 'specification');
+    if (group === undefined) throw new Error('no group');
+    const about = { station: 'S', program: 'p', madeAt: '2026-05-04T09:30:00.000Z' };
+    const text = inLanguage(PSEUDO, () =>
+      [
+        ...paperLines(processPaper(group, processCharts(group, 50), about), { columns: 400, ascii: false }),
+        chartSvg(processCharts(group, 50).histogram, { width: 900, height: 320 }).replaceAll(/<[^>]*>/g, ' '),
+      ].join('\n'),
+    );
+    const facts = [/Cpk?|Ppk?|N·m|Anderson-Darling|EWMA|OK\b/, /\b[0-9a-f]{4,}\b/, group.engine ?? ''];
+    expect([...new Set(unspoken(text, facts))]).toEqual([]);
   });
 
   it('says how many plugs of the product were done again', () => {

@@ -15,8 +15,11 @@ import { judgedAgainCsv } from '../../src/report/impact-csv.ts';
 import { impactPaper } from '../../src/report/impact-paper.ts';
 import type { Paper, Part } from '../../src/report/paper.ts';
 import { writePaper } from '../../src/report/paper-pdf.ts';
+import { paperLines } from '../../src/report/paper-text.ts';
+import { inLanguage } from '../../src/words/catalogue.ts';
 import { pullRow, setupsOf, setupWith } from '../audit/rows.ts';
 import { CHECKED, certificate, workIn, wrenchWith } from '../audit/shop.ts';
+import { PSEUDO, unspoken } from '../words/pseudo.ts';
 import { hasPoppler, pages, poppler } from './poppler.ts';
 
 const VAN = { vin: 'ZZ9EXAMP1PM000104', plate: 'EXAMPLE 4', description: '<van> & "crane"' };
@@ -289,5 +292,53 @@ describe('the file of a claim', () => {
     expect(text).toContain('<van> & "crane"');
     expect(text).toContain(`Page ${pages(pdf)} of ${pages(pdf)}`);
     expect(poppler('pdfinfo', pdf, ['{pdf}'])).toMatch(/Tagged:\s+yes/);
+  });
+});
+
+/** What the fixtures and the log have themselves: names, numbers, codes of clauses and of units. */
+const FACTS: readonly (string | RegExp)[] = [
+  /plugmark verify FOLDER --trust YOUR-LIST\.json|plugmark impact/,
+  /ZZ9EXAMP1PM000104|EXAMPLE-W-1|EXAMPLE-[\w-]+|EXAMPLE 4|<van> & "crane"|[Ee]xample [\w ]+/,
+  /\b(J|AF|CAL|IA)-\d+\b|N·m|mm|UTC|SHA-256|W-2026-17|\bU\b|VIN|OK\b/,
+  /\b(wrench|gauge|station|technician|Technician|Quality|Foreman|One|Two)\b/,
+  /\b[0-9a-f]{32,64}\b/,
+  /plug too tight|[Ii]nvented figures for trying the program\. Not for any engine|invented/,
+];
+
+describe('a paper of the audit desk goes through the catalogue', () => {
+  const wordsOf = (make: () => Paper) => [
+    ...new Set(
+      unspoken(
+        inLanguage(PSEUDO, () => paperLines(make(), WIDE).join('\n')),
+        FACTS,
+      ),
+    ),
+  ];
+  const WIDE = { columns: Number.POSITIVE_INFINITY, ascii: false };
+
+  it('impact assessment', () => {
+    expect(wordsOf(() => impactPaper(impactIn(assessedEntries(RECALL)), context))).toEqual([]);
+  });
+
+  it('file of a claim', () => {
+    const input = {
+      claim: 'W-2026-17',
+      log: LOG,
+      program: 'plugmark test',
+      madeAt: '2026-11-01T09:00:00.000Z',
+    };
+    const entries = assessedEntries(RECALL);
+    const all = jobs.map((one) => {
+      const state = foldAll(one.map(({ event }) => event));
+      if (state === null) throw new Error('no job');
+      return { state, entries: one };
+    });
+    const made = () =>
+      disputePaper({
+        ...input,
+        jobs: all,
+        station: { name: 'EXAMPLE 4', entries, impacts: impactsOf(entries) },
+      });
+    expect(wordsOf(made)).toEqual([]);
   });
 });

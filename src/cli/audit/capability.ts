@@ -2,12 +2,12 @@ import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../.
 import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
 import { groupHead, groupNote, groupRow } from '../../report/process.ts';
-import { readerOf } from '../../report/reader-of.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { groupsAnswered } from '../answers/process.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
+import { readerOf } from '../station/paper-reader.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';

@@ -18,6 +18,7 @@ import { readerOf } from '../../report/reader-of.ts';
 import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
 import { keepSigned, refuseTurned } from '../station/one-history.ts';
+import { readerOf } from '../station/paper-reader.ts';
 import { type Station, stateOf } from '../station/station.ts';
 
 export interface Papers {

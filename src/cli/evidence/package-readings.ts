@@ -10,6 +10,7 @@ import { heldReadings } from '../../report/held/readings.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { readerOf } from '../../report/reader-of.ts';
 import { programVersion } from '../help/version.ts';
+import { readerOf } from '../station/paper-reader.ts';
 import { progress } from '../terminal/progress.ts';
 import { holdPackagePapers } from './package-papers.ts';
 import { emptyPage } from './page.ts';

@@ -843,6 +843,7 @@ export const ENTRIES: Entries = {
   ask: 'Frage',
   'as is': 'anerk',
   ACCEPTED: 'ANERKANNT',
+  'BY ANGLE': 'NACH WINKEL',
   'to do': 'offen',
   again: 'neu',
   fresh: 'frisch',
@@ -866,6 +867,7 @@ export const ENTRIES: Entries = {
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Vor Beginn: Motor kalt, Zündung aus, nur Handwerkzeug. Maßgebend ist die Serviceinformation des Herstellers, nicht dieses Programm.',
   gauge: 'Lehre',
+  'thread dirty': 'Gewinde schmutzig',
   'thread damaged': 'Gewinde beschädigt',
   ', the reading itself is too uncertain': ', der Messwert selbst ist zu unsicher',
   ', under the window': ', unter dem Sollbereich',

@@ -828,6 +828,7 @@ export const ENTRIES: Entries = {
   ask: 'resp.',
   'as is': 'acept',
   ACCEPTED: 'ACEPTADO',
+  'BY ANGLE': 'POR ÁNGULO',
   'to do': 'falta',
   again: 'otra',
   fresh: 'apriete',
@@ -849,6 +850,7 @@ export const ENTRIES: Entries = {
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Antes de empezar: motor frío, encendido apagado, solo herramientas de mano. Manda la información de servicio del fabricante, no este programa.',
   gauge: 'galga',
+  'thread dirty': 'rosca sucia',
   'thread damaged': 'rosca dañada',
   ', the reading itself is too uncertain': ', la lectura misma es demasiado incierta',
   ', under the window': ', por debajo del margen',

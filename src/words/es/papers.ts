@@ -548,7 +548,6 @@ export const ENTRIES: Entries = {
   'broken tip': 'punta rota',
   dirty: 'sucia',
   damaged: 'dañada',
-  '{0} of {1}': '{0} de {1}',
   'Cyl. {0}': 'Cil. {0}',
   '{0} (cyl. {1})': '{0} (cil. {1})',
   'Plug {0}': 'Bujía {0}',
@@ -751,7 +750,6 @@ export const ENTRIES: Entries = {
   'none: the instrument is too coarse for these limits':
     'ninguna: el instrumento es demasiado grueso para estos límites',
   '{0} (lower), {1} {2} (upper)': '{0} (inferior), {1} {2} (superior)',
-  'peak {0}': 'máx. {0}',
   'Certificates at {0} {1}: {2}': 'Certificados a {0} {1}: {2}',
   'error, {0}': 'error, {0}',
   'permitted {0} {1}': 'permitido {0} {1}',
@@ -836,4 +834,11 @@ export const ENTRIES: Entries = {
   limits: 'límites',
   Note: 'Nota',
   'BY ANGLE': 'POR ÁNGULO',
+  'of # cylinder|of # cylinders': { one: 'de # cilindro', other: 'de # cilindros' },
+  'of # plug|of # plugs': { one: 'de # bujía', other: 'de # bujías' },
+  'in # cylinder|in # cylinders': { one: 'en # cilindro', other: 'en # cilindros' },
+  'the technician signed with a key of his own': 'el técnico firmó con su propia clave',
+  'the technician has no key of his own': 'el técnico no tiene clave propia',
+  'the technician has a key and did NOT sign': 'el técnico tiene clave y NO firmó',
+  "this shop does without technicians' signatures": 'este taller prescinde de firmas de los técnicos',
 };

@@ -835,6 +835,7 @@ export const ENTRIES: Entries = {
   ask: 'rép.',
   'as is': 'admis',
   ACCEPTED: 'ADMIS',
+  'BY ANGLE': "À L'ANGLE",
   'to do': 'reste',
   again: 'bis',
   fresh: 'serrage',
@@ -857,6 +858,7 @@ export const ENTRIES: Entries = {
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Avant de commencer : moteur froid, contact coupé, outils à main seulement. La documentation du constructeur fait foi, pas ce programme.',
   gauge: 'jauge',
+  'thread dirty': 'filetage sale',
   'thread damaged': 'filetage abîmé',
   ', the reading itself is too uncertain': ', la mesure elle-même est trop incertaine',
   ', under the window': ', sous la plage',

@@ -548,7 +548,6 @@ export const ENTRIES: Entries = {
   'broken tip': 'pointe cassée',
   dirty: 'sale',
   damaged: 'endommagé',
-  '{0} of {1}': '{0} sur {1}',
   'Cyl. {0}': 'Cyl. {0}',
   '{0} (cyl. {1})': '{0} (cyl. {1})',
   'Plug {0}': 'Bougie {0}',
@@ -751,7 +750,6 @@ export const ENTRIES: Entries = {
   'none: the instrument is too coarse for these limits':
     "aucune : l'instrument est trop grossier pour ces limites",
   '{0} (lower), {1} {2} (upper)': '{0} (bas), {1} {2} (haut)',
-  'peak {0}': 'crête {0}',
   'Certificates at {0} {1}: {2}': 'Certificats à {0} {1} : {2}',
   'error, {0}': 'erreur, {0}',
   'permitted {0} {1}': 'permis {0} {1}',
@@ -836,4 +834,11 @@ export const ENTRIES: Entries = {
   limits: 'limites',
   Note: 'Note',
   'BY ANGLE': "À L'ANGLE",
+  'of # cylinder|of # cylinders': { one: 'sur # cylindre', other: 'sur # cylindres' },
+  'of # plug|of # plugs': { one: 'sur # bougie', other: 'sur # bougies' },
+  'in # cylinder|in # cylinders': { one: 'dans # cylindre', other: 'dans # cylindres' },
+  'the technician signed with a key of his own': 'le technicien a signé avec sa propre clé',
+  'the technician has no key of his own': "le technicien n'a pas de clé à lui",
+  'the technician has a key and did NOT sign': "le technicien a une clé et n'a PAS signé",
+  "this shop does without technicians' signatures": 'cet atelier se passe de signatures des techniciens',
 };

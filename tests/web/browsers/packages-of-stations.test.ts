@@ -6,7 +6,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makePackage } from '../../../src/cli/evidence/package.ts';
 import { verify } from '../../../src/cli/evidence/verify.ts';
 import { OF_PACKAGE } from '../../../src/report/verification.ts';
-import { PAPERS_NOT_COMPARED } from '../../../src/web/verify/readings.ts';
 import { said } from '../../cli/answers.ts';
 import { auditStation } from '../../cli/audit/audit-station.ts';
 import { signedAnew } from '../../cli/audit/signed-anew.ts';
