@@ -117,8 +117,9 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
   const lines = [
     `${answerKeys(question)}   ${long}   ${help}`,
     `${answerKeys(question)}   ${long}`,
-    `${brief}  ${long}`,
+    `${brief}  ${long}   ${help}`,
     `${brief} ${short} ${help}`,
+    `${brief}  ${long}`,
     `${brief} ${short} [${KEY.help}]`,
     `${brief} ${short}`,
   ];

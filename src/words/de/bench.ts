@@ -643,7 +643,6 @@ export const ENTRIES: Entries = {
   '[p] part': '[p] Teil',
   '[l] lot': '[l] Charge',
   '[{0}] feature': '[{0}] Merkmal',
-  none: 'keiner',
   'You marked the plug of cylinder {0}. Press Enter to confirm it first.':
     'Die Zündkerze von Zylinder {0} ist markiert. Erst mit Enter bestätigen.',
   'How does the old plug of {0} look? n: normal. a: all others too. Or choose, then Enter.':
@@ -873,7 +872,6 @@ export const ENTRIES: Entries = {
   ask: 'Frage',
   'as is': 'anerk',
   ACCEPTED: 'ANERKANNT',
-  angle: 'Wink.',
   'BY ANGLE': 'NACH WINKEL',
   'to do': 'offen',
   again: 'neu',
@@ -897,9 +895,7 @@ export const ENTRIES: Entries = {
   'yes, this cylinder': 'ja, dieser Zylinder',
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Vor Beginn: Motor kalt, Zündung aus, nur Handwerkzeug. Maßgebend ist die Serviceinformation des Herstellers, nicht dieses Programm.',
-  wrench: 'Schlüssel',
   gauge: 'Lehre',
-  torque: 'Drehmoment',
   'thread dirty': 'Gewinde schmutzig',
   'thread damaged': 'Gewinde beschädigt',
   ', the reading itself is too uncertain': ', der Messwert selbst ist zu unsicher',

@@ -630,7 +630,6 @@ export const ENTRIES: Entries = {
   '[p] part': '[p] ref.',
   '[l] lot': '[l] lote',
   '[{0}] feature': '[{0}] rasgo',
-  none: 'ninguno',
   'You marked the plug of cylinder {0}. Press Enter to confirm it first.':
     'La bujía del cilindro {0} está marcada. Confírmela primero con Enter.',
   'How does the old plug of {0} look? n: normal. a: all others too. Or choose, then Enter.':
@@ -858,7 +857,6 @@ export const ENTRIES: Entries = {
   ask: 'resp.',
   'as is': 'acept',
   ACCEPTED: 'ACEPTADO',
-  angle: 'áng.',
   'BY ANGLE': 'POR ÁNGULO',
   'to do': 'falta',
   again: 'otra',
@@ -880,9 +878,7 @@ export const ENTRIES: Entries = {
   'yes, this cylinder': 'sí, este cilindro',
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Antes de empezar: motor frío, encendido apagado, solo herramientas de mano. Manda la información de servicio del fabricante, no este programa.',
-  wrench: 'llave',
   gauge: 'galga',
-  torque: 'par',
   'thread dirty': 'rosca sucia',
   'thread damaged': 'rosca dañada',
   ', the reading itself is too uncertain': ', la lectura misma es demasiado incierta',

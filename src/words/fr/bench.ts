@@ -637,7 +637,6 @@ export const ENTRIES: Entries = {
   '[p] part': '[p] réf.',
   '[l] lot': '[l] lot',
   '[{0}] feature': '[{0}] point',
-  none: 'aucun',
   'You marked the plug of cylinder {0}. Press Enter to confirm it first.':
     "La bougie du cylindre {0} est marquée. La confirmer d'abord par Enter.",
   'How does the old plug of {0} look? n: normal. a: all others too. Or choose, then Enter.':
@@ -865,7 +864,6 @@ export const ENTRIES: Entries = {
   ask: 'rép.',
   'as is': 'admis',
   ACCEPTED: 'ADMIS',
-  angle: 'angle',
   'BY ANGLE': "À L'ANGLE",
   'to do': 'reste',
   again: 'bis',
@@ -888,9 +886,7 @@ export const ENTRIES: Entries = {
   'yes, this cylinder': 'oui, ce cylindre',
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Avant de commencer : moteur froid, contact coupé, outils à main seulement. La documentation du constructeur fait foi, pas ce programme.',
-  wrench: 'clé',
   gauge: 'jauge',
-  torque: 'couple',
   'thread dirty': 'filetage sale',
   'thread damaged': 'filetage abîmé',
   ', the reading itself is too uncertain': ', la mesure elle-même est trop incertaine',
