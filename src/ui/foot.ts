@@ -119,8 +119,8 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
     `${answerKeys(question)}   ${long}`,
     `${brief}  ${long}   ${help}`,
     `${brief} ${short} ${help}`,
-    `${brief}  ${long}`,
     `${brief} ${short} [${KEY.help}]`,
+    `${brief}  ${long}`,
     `${brief} ${short}`,
   ];
   return lines.find((line) => exceptionsNow(job).length > 0 && columnsOf(line) <= columns) ?? brief;

@@ -586,7 +586,7 @@ export const ENTRIES: Entries = {
   'Before the first plug is turned': 'Antes de girar la primera bujía',
   'Before the wrench': 'Antes de la llave',
   Afterwards: 'Después',
-  'Space ticks it; a ticks all.': 'Espacio marca; a marca todo.',
+  'Space ticks it; a ticks all.': 'Espacio: sí; a: todo.',
   'Choose one.': 'Elija uno.',
   '{0}: {1}? {2}': '{0}: ¿{1}? {2}',
   '{0}. Enter: everything is done.': '{0}. Enter: todo está hecho.',
@@ -780,7 +780,7 @@ export const ENTRIES: Entries = {
   'Nothing is open any more; the job is not closed yet.':
     'Ya no queda nada abierto; la orden aún no está cerrada.',
   cylinder: 'cilindro',
-  'gap readings': 'lecturas de sep.',
+  'gap readings': 'lecturas',
   pulls: 'tirones',
   ' Torque  no reading yet': ' Par  aún sin lectura',
   ' Torque {0} {1}': ' Par {0} {1}',

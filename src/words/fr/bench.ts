@@ -593,7 +593,7 @@ export const ENTRIES: Entries = {
   'Before the first plug is turned': 'Avant de tourner la première bougie',
   'Before the wrench': 'Avant la clé',
   Afterwards: 'Ensuite',
-  'Space ticks it; a ticks all.': 'Espace coche ; a coche tout.',
+  'Space ticks it; a ticks all.': 'Espace : oui ; a : tout.',
   'Choose one.': 'Choisir.',
   '{0}: {1}? {2}': '{0} : {1} ? {2}',
   '{0}. Enter: everything is done.': '{0}. Enter : tout est fait.',
@@ -788,7 +788,7 @@ export const ENTRIES: Entries = {
   'Nothing is open any more; the job is not closed yet.':
     "Plus rien n'est ouvert ; l'ordre n'est pas encore clos.",
   cylinder: 'cylindre',
-  'gap readings': "mesures d'écart.",
+  'gap readings': 'mesures',
   pulls: 'tractions',
   ' Torque  no reading yet': ' Couple  pas encore de mesure',
   ' Torque {0} {1}': ' Couple {0} {1}',
