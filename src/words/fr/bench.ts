@@ -477,6 +477,8 @@ export const ENTRIES: Entries = {
   ' Pull on cylinder {0}, torque now in {1}': ' Traction sur le cylindre {0}, couple actuel en {1}',
   'The window is {0} by {1}; make it at least {2} by {3}.':
     "La fenêtre fait {0} sur {1} ; l'agrandir à {2} sur {3} au moins.",
+  ' UNDECIDED': ' INDÉCIS',
+  '{0}: {1}': '{0} : {1}',
   'pull {0}': 'traction {0}',
   linked: 'reliée',
   lost: 'perdue',
@@ -896,4 +898,14 @@ export const ENTRIES: Entries = {
   ', too near the upper limit': ', trop près de la limite supérieure',
   '{0} (usual {1}, U {2})': '{0} (usuel {1}, U {2})',
   '{0} (window {1}, U {2})': '{0} (plage {1}, U {2})',
+  'Station {0}': 'Poste {0}',
+  'Number, Enter for 1, q to leave: ': 'Numéro, Enter pour 1, q pour quitter : ',
+  'expected a number from 1 to {0}, Enter, or q': 'attendu : un numéro de 1 à {0}, Enter ou q',
+  'New job': 'Nouvel ordre',
+  'Look at the records': 'Voir les relevés',
+  'Check the station and its tools': 'Contrôler le poste et ses outils',
+  'Go on with job {0}{1}': "Poursuivre l'ordre {0}{1}",
+  'ready to be closed': 'prêt à clore',
+  '# item open|# items open': { one: '# point ouvert', other: '# points ouverts' },
+  'times of this station, UTC{0}': 'heures de ce poste, UTC{0}',
 };
