@@ -1,6 +1,5 @@
 /** The screen in every language: nothing is said past the catalogue, nothing is wider than the terminal, no key is lost. */
 import { describe, expect, it } from 'vitest';
-import type { Window } from '../../src/metrology/judgement.ts';
 import { inUnits } from '../../src/quantity/shown.ts';
 import type { FormKind } from '../../src/ui/form.ts';
 import { newForm } from '../../src/ui/form.ts';
@@ -9,7 +8,7 @@ import { canDraw, pixelsWide } from '../../src/ui/letters.ts';
 import { columnsOf } from '../../src/ui/printable.ts';
 import { summaryLines } from '../../src/ui/summary.ts';
 import { windowFigures } from '../../src/ui/words.ts';
-import { inLanguage, LANGUAGES } from '../../src/words/catalogue.ts';
+import { inLanguage, LANGUAGES, w } from '../../src/words/catalogue.ts';
 import { dictionary } from '../../src/words/dictionaries.ts';
 import { inPlainLetters } from '../../src/words/plain-letters.ts';
 import { PSEUDO, unspoken } from '../words/pseudo.ts';
@@ -156,7 +155,7 @@ describe('the shop reads lbf·ft and inches', () => {
   });
 
   it('rounds limits into the window', () => {
-    const window = { lowerLimit: 25, upperLimit: 30, unit: 'N.m' } as Window;
+    const window = VIEWS['ok']?.job.torqueWindow ?? expect.fail('no view');
     expect(inUnits(pounds, () => windowFigures(window))).toBe('18.44 to 22.12');
     expect(windowFigures(window)).toBe('25.00 to 30.00');
   });
