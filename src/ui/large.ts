@@ -117,7 +117,7 @@ function early(job: JobState, glyphs: Glyphs): Large | null {
   if (sentence === null) return null;
   return {
     caption: [{ text: ` ${glyphs.again} ${sentence}`, bold: true, tone: 'attention' }],
-    word: job.tooEarly?.what === 'pull' ? w`OUT OF ORDER` : w`TOO EARLY`,
+    word: job.tooEarly?.what === 'pull' ? w` OUT OF ORDER`.trim() : w`TOO EARLY`,
     figure: '',
     tone: 'attention',
   };

@@ -96,7 +96,7 @@ describe.each(LANGUAGES)('large letters in %s', (language) => {
       w`INCOMPLETE`,
       w`TOO EARLY`,
       w`ASK`,
-      w`OUT OF ORDER`,
+      w` OUT OF ORDER`.trim(),
       w` UNDECIDED`.trim(),
       w`NOT OK`,
       w`PAUSE`,
