@@ -1,4 +1,4 @@
-/** Engines as people type them: `in-line 4`, `V8`, `flat 6`, or bank by bank, `1 3 5 7 / 2 4 6 8`. */
+/** Engines as people type them: `in-line 4`, `V8`, `flat 6`, in four languages, or bank by bank, `1 3 5 7 / 2 4 6 8`. */
 import { err, ok, type Result } from '../result.ts';
 import { w } from '../words/catalogue.ts';
 import { type Engine, MAX_CYLINDERS } from './order.ts';
@@ -18,9 +18,13 @@ const FORMS: readonly {
   readonly named: (count: number) => string;
   readonly banks: 1 | 2;
 }[] = [
-  { form: /^(?:in-?line|straight|i)$/, named: (count) => `in-line ${count}`, banks: 1 },
+  {
+    form: /^(?:in-?line|straight|i|reihe|r|(?:en )?ligne|l|(?:en )?l[ií]nea)$/,
+    named: (count) => `in-line ${count}`,
+    banks: 1,
+  },
   { form: /^v$/, named: (count) => `V${count}`, banks: 2 },
-  { form: /^(?:flat|boxer)$/, named: (count) => `flat ${count}`, banks: 2 },
+  { form: /^(?:flat|b[oó]xer|(?:[àa] )?plat)$/, named: (count) => `flat ${count}`, banks: 2 },
 ];
 
 /**
@@ -30,7 +34,7 @@ const FORMS: readonly {
 export function typedEngine(text: string): Result<TypedEngine, string> {
   const given = text.trim().toLowerCase();
   if (/^[\d\s,;/-]+$/.test(given) && /\d\D+\d/.test(given)) return typedBanks(given);
-  const [, word = '', digits = ''] = /^([a-z-]+?)[\s-]*(\d{1,2})$/.exec(given) ?? [];
+  const [, word = '', digits = ''] = /^([a-záàíó-][a-záàíó -]*?)[\s-]*(\d{1,2})$/.exec(given) ?? [];
   const form = FORMS.find(({ form }) => form.test(word));
   if (form === undefined)
     return err(w`expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"`);

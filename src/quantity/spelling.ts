@@ -41,7 +41,10 @@ const SPELLINGS: readonly (readonly [pattern: string, spelling: Spelling])[] = [
   ['mils?|thous?', { measured: 'length', unit: '[mil_i]' }],
   [`micromet(?:re|er)s?|[µμ]m|cm|${METRE}|${FOOT}`, { measured: 'length', unit: null }],
   ['degrees?|deg|°', { measured: 'angle', unit: 'deg' }],
-  ['(?:of (?:a|one) )?(?:turns?|revolutions?)', { measured: 'angle', unit: 'circ' }],
+  [
+    '(?:(?:of (?:a|one)|de) )?(?:turns?|revolutions?|umdrehung(?:en)?|tours?|vueltas?)',
+    { measured: 'angle', unit: 'circ' },
+  ],
   [`${NEWTON}|${POUND}|${KILOGRAM_FORCE}|ozf?`, { measured: 'force or mass', unit: null }],
 ];
 

@@ -6,6 +6,7 @@ import { type DecisionRule, largestExpandedBy } from '../metrology/decision.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
+import { TABLE_THREADS } from '../plug/fit-words.ts';
 import type { TableView } from '../plug/plausibility.ts';
 import { shownValue } from '../quantity/shown.ts';
 import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from '../report/words/index.ts';
@@ -195,7 +196,7 @@ function tableLines(table: TableView | null, ascii: boolean): string[] {
     w`General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)`,
     ...table.rows.map(
       ({ printed, threads, cited }) =>
-        `  ${printable(printed, 20, ascii).padEnd(18)}${fill(w`threads ${threads}`, 23, '')}${printable(cited, LONGEST, ascii)}`,
+        `  ${printable(printed, 20, ascii).padEnd(18)}${fill(TABLE_THREADS[threads], 23, '')}${printable(cited, LONGEST, ascii)}`,
     ),
   ];
 }

@@ -1,14 +1,33 @@
 /** What a person may tell a job, and when it is refused: each condition by itself. */
 import { describe, expect, it } from 'vitest';
 import type { Command } from '../../src/job/command.ts';
+import { answerSchema } from '../../src/job/event-of-people.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
 import { refused } from '../../src/job/refusal.ts';
 import { itemsOf, USUAL_ROUTINE } from '../../src/job/routine.ts';
+import { inLanguage } from '../../src/words/catalogue.ts';
+import { PSEUDO, unspoken } from '../words/pseudo.ts';
 import { twoSteps, typedJob } from './typed-job.ts';
 import { exampleOrder, INSTRUMENTS } from './workshop.ts';
 
 type Job = ReturnType<typeof typedJob>;
-const says = (job: Job, command: Command, pulling = false) => refused(job.state(), command, pulling);
+/** Answers are given and named by their codes. */
+const ANSWERS = ['not-done', 'done', ...answerSchema.options];
+
+/** Whatever is refused here can be said in every language: only names and codes stay as they are. */
+function says(job: Job, command: Command, pulling = false): string | null {
+  const spoken = inLanguage(PSEUDO, () => refused(job.state(), command, pulling));
+  expect(unspoken(spoken ?? '', NAMES)).toEqual([]);
+  return refused(job.state(), command, pulling);
+}
+const NAMES = [
+  'Technician One',
+  'no-such-item',
+  /[A-Z]\. [A-Z]\w+/,
+  /(?:EXAMPLE|OTHER)(?:-[\w-]+)?/,
+  ...ANSWERS,
+];
+
 const withRoutine = () => typedJob(exampleOrder(4), INSTRUMENTS, USUAL_ROUTINE);
 const checked = (check: 'wire' | 'visual-only'): WorkOrder => ({
   ...exampleOrder(4),

@@ -9,7 +9,10 @@ interface Reason {
 }
 
 const REASONS: Readonly<Record<string, Reason>> = phrases({
-  'engine-cold': { why: 'In a hot head the threads seize, and come out with the plug.', cited: 'NGK, installation advice' },
+  'engine-cold': {
+    why: 'In a hot head the threads seize, and come out with the plug.',
+    cited: 'NGK, installation advice',
+  },
   'ignition-off': { why: 'A coil that fires gives a shock that throws you.', cited: null },
   boots: {
     why: 'Heat glues a boot to its plug. A straight pull tears the boot, or the wire in it.',

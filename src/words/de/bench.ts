@@ -868,7 +868,6 @@ export const ENTRIES: Entries = {
     '  kombiniertes u = {0}, effektive Freiheitsgrade {1}, k = {2} (95 %), U = {3}',
   'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)':
     'Allgemeine Tabellen (Rückfall und Plausibilitätsgrenze; Motorhersteller und Kerzenschachtel gehen vor)',
-  'threads {0}': 'Gewinde {0}',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     '{0} weist das Drehmoment nach  {1} zu nahe der Grenze  {2} Grenzen, in {3}',
   ask: 'Frage',
@@ -917,4 +916,5 @@ export const ENTRIES: Entries = {
   'ready to be closed': 'kann abgeschlossen werden',
   '# item open|# items open': { one: '# Punkt offen', other: '# Punkte offen' },
   'times of this station, UTC{0}': 'Zeiten dieses Arbeitsplatzes, UTC{0}',
+  ' OUT OF ORDER': ' REIHENFOLGE',
 };

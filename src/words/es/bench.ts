@@ -853,7 +853,6 @@ export const ENTRIES: Entries = {
     '  u combinada = {0}, grados de libertad efectivos {1}, k = {2} (95 %), U = {3}',
   'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)':
     'Tablas generales (recurso y límite de plausibilidad; mandan el fabricante del motor y la caja de la bujía)',
-  'threads {0}': 'rosca {0}',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     '{0} demuestra el par  {1} demasiado cerca de un límite  {2} límites, en {3}',
   ask: 'resp.',
@@ -900,4 +899,5 @@ export const ENTRIES: Entries = {
   'ready to be closed': 'lista para cerrar',
   '# item open|# items open': { one: '# punto abierto', other: '# puntos abiertos' },
   'times of this station, UTC{0}': 'horas de este puesto, UTC{0}',
+  ' OUT OF ORDER': ' ADELANTADO',
 };

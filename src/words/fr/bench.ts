@@ -860,7 +860,6 @@ export const ENTRIES: Entries = {
     '  u composé = {0}, degrés de liberté effectifs {1}, k = {2} (95 %), U = {3}',
   'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)':
     'Tableaux généraux (recours et limite de vraisemblance ; le constructeur et la boîte de la bougie priment)',
-  'threads {0}': 'filetage {0}',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     "{0} prouve le couple  {1} trop près d'une limite  {2} limites, en {3}",
   ask: 'rép.',
@@ -908,4 +907,5 @@ export const ENTRIES: Entries = {
   'ready to be closed': 'prêt à clore',
   '# item open|# items open': { one: '# point ouvert', other: '# points ouverts' },
   'times of this station, UTC{0}': 'heures de ce poste, UTC{0}',
+  ' OUT OF ORDER': ' HORS ORDRE',
 };
