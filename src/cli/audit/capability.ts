@@ -4,7 +4,7 @@ import { ProblemError } from '../../problem.ts';
 import { GROUP_HEAD, GROUP_NOTE, groupRow } from '../../report/process.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
-import { groupsAnswered } from '../answers/process.ts';
+import { groupsAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
