@@ -219,7 +219,7 @@ describe('a station and its witnesses', () => {
   it('doctor says how far the witnesses have come', async () => {
     const all = await witnesses(2);
     const { station: file } = stationFile(all);
-    const doctor = async () => witnessFindings(await readStationFile(file));
+    const doctor = async () => await witnessFindings(await readStationFile(file));
     expect(await doctor()).toMatchObject([{ state: 'warning', text: 'none of 2 has cosigned this log yet' }]);
     await said(() => witnessLog({ station: file }));
     expect(await doctor()).toMatchObject([{ state: 'good' }]);
@@ -243,6 +243,6 @@ describe('a station that has signed nothing yet', () => {
   it('has nothing that a witness could have seen, and doctor says nothing of them', async () => {
     station.data = fresh.data;
     const { station: file } = stationFile(await witnesses(2));
-    expect(witnessFindings(await readStationFile(file))).toEqual([]);
+    expect(await witnessFindings(await readStationFile(file))).toEqual([]);
   });
 });
