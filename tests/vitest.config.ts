@@ -24,8 +24,8 @@ const BROWSERS = 'tests/web/browsers/*.test.ts';
 export default defineConfig({
   test: {
     root: ROOT,
-    // Some tests wait for a terminal, a disk or a process of their own: two workers more than there are cores go on meanwhile.
-    maxWorkers: availableParallelism() + 2,
+    // Some tests wait for a terminal or for a process of their own: one worker more than there are cores goes on meanwhile.
+    maxWorkers: availableParallelism() + 1,
     testTimeout: 60_000,
     hookTimeout: 60_000,
     env: {

@@ -2,7 +2,7 @@
  * Whoever holds the disk of a station, with its database and all files, and not its passphrase: he turns the log back or
  * writes it anew, and waits for the station to sign it.
  */
-import { copyFileSync, cpSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { beforeEach, describe, expect, it } from 'vitest';
@@ -18,7 +18,7 @@ import { rotateKey } from '../../src/cli/station/rotate.ts';
 import { completedBy, leafHash } from '../../src/evidence/merkle.ts';
 import { workIn } from '../audit/shop.ts';
 import { problemOf, said } from '../cli/answers.ts';
-import { auditStation, CAR } from '../cli/audit/audit-station.ts';
+import { auditStation, CAR, scopeOf } from '../cli/audit/audit-station.ts';
 import { exampleJson, folder } from '../cli/program.ts';
 import { withoutRules, withPlain } from '../db/plain.ts';
 
@@ -26,21 +26,39 @@ const station = auditStation();
 const at = (...names: string[]) => join(station.data, ...names);
 const sign = () => said(() => checkpoint(station.scope()));
 const seal = (job: string) => said(() => papersAgain(job, station.scope()));
-const work = (job: string) => workIn(station.data, [{ job, on: '2026-07-01', peaks: [27], vehicle: CAR }]);
+const workOn = (data: string, job: string) =>
+  workIn(data, [{ job, on: '2026-07-01', peaks: [27], vehicle: CAR }]);
+const work = (job: string) => workOn(station.data, job);
+
+/** Each test of a description gets its copy of a station on which this was done, once. */
+function onStation(prepare: (data: string) => Promise<unknown>): void {
+  const prepared = auditStation(prepare);
+  beforeEach(() => {
+    station.data = prepared.data;
+  });
+}
 
 /** The database as it is now, to be put back later. */
-function copyOfLog(): () => void {
-  const copy = join(folder(), 'station.db');
-  copyFileSync(at('station.db'), copy);
+function copyOfLog(data: string): () => void {
+  const log = join(data, 'station.db');
+  const copy = readFileSync(log);
   return () => {
-    for (const name of ['station.db-wal', 'station.db-shm']) rmSync(at(name), { force: true });
-    copyFileSync(copy, at('station.db'));
+    for (const name of ['-wal', '-shm']) rmSync(`${log}${name}`, { force: true });
+    writeFileSync(log, copy);
   };
 }
 
+/** Job J-9 is worked and sealed, and the log of before is put back. */
+async function turnedBack(data: string): Promise<void> {
+  const back = copyOfLog(data);
+  await workOn(data, 'J-9');
+  await said(() => papersAgain('J-9', scopeOf(data)));
+  back();
+}
+
 /** One text of one entry written anew, and every hash above it: no entry is at fault afterwards. */
-function rewritten(from: string, to: string): void {
-  const db = withoutRules(withPlain(new Sqlite(at('station.db'))));
+function rewritten(data: string, from: string, to: string): void {
+  const db = withoutRules(withPlain(new Sqlite(join(data, 'station.db'))));
   const rows = z
     .array(z.object({ seq: z.int(), text: z.string(), salt: z.instanceof(Uint8Array) }))
     .parse(db.prepare('SELECT seq, plain(body, salt) AS text, salt FROM entries ORDER BY seq').all());
@@ -73,9 +91,9 @@ function rewritten(from: string, to: string): void {
 }
 
 describe('an entry rewritten, with the tree built anew', () => {
-  beforeEach(async () => {
-    await seal('J-1');
-    rewritten('"platform":"test"', '"platform":"desk"');
+  onStation(async (data) => {
+    await said(() => papersAgain('J-1', scopeOf(data)));
+    rewritten(data, '"platform":"test"', '"platform":"desk"');
   });
   const signings: readonly (readonly [string, () => unknown])[] = [
     ['a checkpoint', () => checkpoint(station.scope())],
@@ -120,13 +138,7 @@ function emptyCheckpoints(): void {
 }
 
 describe('a log that was turned back to an old copy', () => {
-  let back: () => void;
-  beforeEach(async () => {
-    back = copyOfLog();
-    await work('J-9');
-    await seal('J-9');
-    back();
-  });
+  onStation(turnedBack);
 
   it('begins no job whose record nobody could sign: refused before a tool is looked for', async () => {
     const [file, order] = [join(folder(), 'station.json'), join(folder(), 'order.json')];
@@ -192,12 +204,7 @@ describe('a log that was turned back to an old copy', () => {
 });
 
 describe('records of entries that the log lost', () => {
-  beforeEach(async () => {
-    const back = copyOfLog();
-    await work('J-9');
-    await seal('J-9');
-    back();
-  });
+  onStation(turnedBack);
 
   it('are counted where the loss is stated, with what to do before the key is changed', async () => {
     const { text } = await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
@@ -225,7 +232,7 @@ describe('records of entries that the log lost', () => {
 
 describe('an old copy of the log alone, from before a change of the key', () => {
   it('is not signed, and what each refusal says to do leads out', async () => {
-    const back = copyOfLog();
+    const back = copyOfLog(station.data);
     await said(() => rotateKey(station.scope()));
     await work('J-9');
     await seal('J-9');

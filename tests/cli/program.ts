@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, onTestFinished } from 'vitest';
+import { onTestFinished } from 'vitest';
 
 const BIN = fileURLToPath(new URL('../../dist/src/cli/bin.js', import.meta.url));
 
@@ -24,11 +24,12 @@ export interface Running {
 }
 
 const children = new Set<ChildProcess>();
-afterAll(() => {
+// Not behind the tests of a file: files that share a worker load this once.
+process.once('exit', () => {
   for (const child of children) child.kill('SIGKILL');
 });
 
-/** Starts the built program, as a user would; it is ended with its test at the latest. */
+/** Starts the built program, as a user would; it is ended with its worker at the latest. */
 export function start(args: readonly string[], options: { readonly cwd?: string } = {}): Running {
   const child = spawn(process.execPath, [BIN, ...args], {
     cwd: options.cwd,

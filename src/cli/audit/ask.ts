@@ -8,7 +8,7 @@ import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
 import { noted } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
-import { askedAttempts, askedJobs } from '../answers/jobs.ts';
+import { askedAttempts, askedJobs } from '../answers/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';

@@ -10,7 +10,7 @@ import { offBy, unitOf } from '../../instrument/unfit.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
 import { printJson } from '../answers/answer.ts';
-import { toolCalendar } from '../answers/tools.ts';
+import { toolCalendar } from '../answers/calendar.ts';
 import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';

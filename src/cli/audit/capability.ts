@@ -4,7 +4,7 @@ import { ProblemError } from '../../problem.ts';
 import { groupHead, groupNote, groupRow } from '../../report/process.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
-import { groupsAnswered } from '../answers/process.ts';
+import { groupsAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { readerOf } from '../station/paper-reader.ts';

@@ -9,7 +9,7 @@ import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { printJson } from '../answers/answer.ts';
-import type { CertificatesAnswer } from '../answers/tools.ts';
+import type { CertificatesAnswer } from '../answers/drift.ts';
 import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { recordStation, type StationFolder } from '../station/station.ts';

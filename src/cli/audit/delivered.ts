@@ -4,7 +4,7 @@ import { shareText } from '../../report/process.ts';
 import { marksText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
-import { deliveredAnswered } from '../answers/process.ts';
+import { deliveredAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';

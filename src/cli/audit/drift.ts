@@ -9,7 +9,7 @@ import { driftCharts, driftPaper } from '../../report/drift.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
-import { toolDrift } from '../answers/tools.ts';
+import { toolDrift } from '../answers/drift.ts';
 import { programVersion } from '../help/version.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { now } from '../station/clock.ts';

@@ -4,7 +4,7 @@ import { type ImpactDecision, impactDecisionSchema } from '../../evidence/statio
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
-import { listedImpacts, shownImpact } from '../answers/tools.ts';
+import { listedImpacts, shownImpact } from '../answers/impact.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import type { Scope } from '../station/scope.ts';
 import { newCheckpoint } from '../station/sign-log.ts';

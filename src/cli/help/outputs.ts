@@ -1,11 +1,12 @@
 /** The form of each answer, by the command that gives it with `--json`. */
-import { askAnswer, jobsListAnswer, jobsShowAnswer, retentionAnswer } from '../answers/jobs.ts';
-import {
-  capabilityAnswer,
-  deliveredAnswer,
-  gaugeStudyListAnswer,
-  gaugeStudyShowAnswer,
-} from '../answers/process.ts';
+import { askAnswer } from '../answers/ask.ts';
+import { calendarAnswer } from '../answers/calendar.ts';
+import { capabilityAnswer, deliveredAnswer } from '../answers/capability.ts';
+import { certificatesCheckAnswer, driftAnswer } from '../answers/drift.ts';
+import { gaugeStudyListAnswer, gaugeStudyShowAnswer } from '../answers/gauge-study.ts';
+import { impactListAnswer, impactShowAnswer } from '../answers/impact.ts';
+import { jobsListAnswer, jobsShowAnswer } from '../answers/jobs.ts';
+import { retentionAnswer } from '../answers/retention.ts';
 import {
   specificationsCheckAnswer,
   specificationsListAnswer,
@@ -20,13 +21,6 @@ import {
   logCheckAnswer,
   recoverAnswer,
 } from '../answers/station.ts';
-import {
-  calendarAnswer,
-  certificatesCheckAnswer,
-  driftAnswer,
-  impactListAnswer,
-  impactShowAnswer,
-} from '../answers/tools.ts';
 import { verifyAnswer } from '../answers/verify.ts';
 import { windowAnswer } from '../answers/window.ts';
 import { logWitnessAnswer, witnessListAnswer } from '../answers/witness.ts';

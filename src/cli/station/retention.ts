@@ -3,7 +3,7 @@ import { byYear, type Kept, keptOf, type Retention } from '../../audit/retention
 import { ProblemError } from '../../problem.ts';
 import { type CsvColumn, rowsCsv } from '../../report/rows-csv.ts';
 import { printJson } from '../answers/answer.ts';
-import { retained } from '../answers/jobs.ts';
+import { retained } from '../answers/retention.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';

@@ -11,7 +11,7 @@ import { studyLines } from '../../report/gauge-study.ts';
 import { MARK_WORD } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
-import { listedStudies, shownStudy } from '../answers/process.ts';
+import { listedStudies, shownStudy } from '../answers/gauge-study.ts';
 import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';

@@ -44,7 +44,7 @@ describe('a program that is killed in the middle of a pull', () => {
           samples.value.atUs.some((at, i) => at > 4_000_000 && (samples.value.counts[i] ?? 0) > 1000)
         );
       });
-    await vi.waitFor(() => expect(inPull()).toBe(true), { timeout: 50_000, interval: 50 });
+    await vi.waitFor(() => expect(inPull()).toBe(true), { timeout: 60_000, interval: 50 });
     const acknowledged = entriesOnDisk(dir);
     first.child.kill('SIGKILL');
     expect((await first.ended).signal).toBe('SIGKILL');
@@ -82,7 +82,7 @@ describe('a program that is killed in the middle of a pull', () => {
       event.type === 'pull-detected' && event.cut !== null ? [event.cut] : [],
     );
     expect(cut).toEqual(['stopped']);
-  }, 60_000);
+  }, 120_000);
 
   it('refuses to open the same job again, and says how to go on', async () => {
     const dir = folder();
@@ -98,5 +98,5 @@ describe('a program that is killed in the middle of a pull', () => {
     expect(again.stderr).toContain('--resume');
     const other = await run(['job', '--resume', 'NOT-THERE', '--station', station, '--plain']);
     expect(other.stderr).toContain('NOT-THERE');
-  }, 30_000);
+  }, 60_000);
 });

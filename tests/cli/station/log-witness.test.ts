@@ -12,10 +12,11 @@ import { readStationFile } from '../../../src/cli/station/station-file.ts';
 import { workIn } from '../../audit/shop.ts';
 import { type Answering, witnessHere } from '../../serve/witnesses.ts';
 import { problemOf, said } from '../answers.ts';
-import { auditStation, CAR } from '../audit/audit-station.ts';
+import { auditStation, CAR, scopeOf } from '../audit/audit-station.ts';
 import { exampleJson } from '../program.ts';
 
-const station = auditStation();
+/** A station whose job J-1 is sealed. */
+const station = auditStation((data) => said(() => papersAgain('J-1', scopeOf(data))));
 const at = (...names: string[]) => join(station.data, ...names);
 const work = (job: string, on: string) =>
   workIn(station.data, [{ job, on, peaks: [27, 27, 27, 27], vehicle: CAR }]);
@@ -66,7 +67,6 @@ const verified = (path: string, policy: string) => said(() => verify(path, { pol
 describe('a station and its witnesses', () => {
   it('sends its newest checkpoint, keeps the cosigned note, and puts one beside each record', async () => {
     const all = await witnesses(3);
-    await seal('J-1');
     const { value, text } = await said(() => witnessLog(stationFile(all)));
     expect(value).toBe(0);
     expect(text.match(/: cosigned on /g)).toHaveLength(3);
@@ -76,7 +76,6 @@ describe('a station and its witnesses', () => {
 
   it('a record is verified by a policy alone: whose log, which witnesses, and when', async () => {
     const all = await witnesses(3);
-    await seal('J-1');
     await said(() => witnessLog(stationFile(all.slice(0, 2))));
     const { value, text } = await verified(at('J-1.record.json'), await policyOf(all, '2'));
     expect(text).toMatch(
@@ -88,7 +87,6 @@ describe('a station and its witnesses', () => {
 
   it('too few witnesses are said, and the record is not trusted', async () => {
     const all = await witnesses(3);
-    await seal('J-1');
     await said(() => witnessLog(stationFile(all.slice(0, 1))));
     const { value, text } = await verified(at('J-1.record.json'), await policyOf(all, '2'));
     expect(value).toBe(3);
@@ -100,7 +98,6 @@ describe('a station and its witnesses', () => {
 
   it('a record without the note of witnesses, and one of a log that the policy does not name, are not trusted', async () => {
     const all = await witnesses(1);
-    await seal('J-1');
     const policy = await policyOf(all, 'any');
     expect((await verified(at('J-1.record.json'), policy)).text).toContain(
       'Cosigned by 0 of 1, and your policy',
@@ -114,7 +111,6 @@ describe('a station and its witnesses', () => {
 
   it('beside a trust list, a policy without logs adds the witnesses alone', async () => {
     const all = await witnesses(1);
-    await seal('J-1');
     await said(() => witnessLog(stationFile(all)));
     writeFileSync(at('w.policy'), `witness w ${all[0]?.keys[0]?.vkey}\nquorum w\n`);
     const trust = at('trusted-keys.json');
@@ -127,7 +123,6 @@ describe('a station and its witnesses', () => {
 
   it('a folder of records is held against the policy, a record at a time', async () => {
     const all = await witnesses(1);
-    await seal('J-1');
     await said(() => witnessLog(stationFile(all)));
     await seal('J-2');
     const { value, text } = await verified(station.data, await policyOf(all, 'any'));
@@ -140,7 +135,6 @@ describe('a station and its witnesses', () => {
   it('a station that was offline sends what the witness has not seen, and records from before are covered', async () => {
     const all = await witnesses(2);
     const file = stationFile(all);
-    await seal('J-1');
     await said(() => witnessLog(file));
     const away = stationFile(all, ['http://127.0.0.1:9', all[1]?.url ?? '']);
     await work('J-5', '2026-07-01');
@@ -159,7 +153,6 @@ describe('a station and its witnesses', () => {
   it('the first note that dates a record stays beside it', async () => {
     const all = await witnesses(1);
     const file = stationFile(all);
-    await seal('J-1');
     await said(() => witnessLog(file));
     const before = readFileSync(at('J-1.record.json.witnessed'), 'utf8');
     await work('J-5', '2026-07-01');
@@ -171,7 +164,6 @@ describe('a station and its witnesses', () => {
 
   it('the cosigned note goes into packages, with the proof that their log goes on from it', async () => {
     const all = await witnesses(2);
-    await seal('J-1');
     await seal('J-2');
     await said(() => witnessLog(stationFile(all)));
     const out = at('audit');
@@ -183,7 +175,6 @@ describe('a station and its witnesses', () => {
 
   it('jobs that no witness has seen make a package not trusted', async () => {
     const all = await witnesses(1);
-    await seal('J-1');
     await said(() => witnessLog(stationFile(all)));
     await work('J-5', '2026-07-01');
     await seal('J-5');
@@ -198,7 +189,6 @@ describe('a station and its witnesses', () => {
   it('a witness is asked again once it has the key that was rotated to', async () => {
     const all = await witnesses(1);
     const file = stationFile(all);
-    await seal('J-1');
     await said(() => witnessLog(file));
     await said(() => rotateKey(station.scope()));
     const refused = await said(() => witnessLog(file));
@@ -230,8 +220,6 @@ describe('a station and its witnesses', () => {
     const all = await witnesses(2);
     const { station: file } = stationFile(all);
     const doctor = async () => await witnessFindings(await readStationFile(file));
-    expect(await doctor()).toEqual([]);
-    await seal('J-1');
     expect(await doctor()).toMatchObject([{ state: 'warning', text: 'none of 2 has cosigned this log yet' }]);
     await said(() => witnessLog({ station: file }));
     expect(await doctor()).toMatchObject([{ state: 'good' }]);
@@ -246,5 +234,15 @@ describe('a station and its witnesses', () => {
     const file = at('bay.json');
     writeFileSync(file, JSON.stringify({ ...exampleJson('station.json'), data: '.' }));
     expect(await problemOf(() => witnessLog({ station: file }))).toMatchObject({ code: 'no-witness' });
+  });
+});
+
+describe('a station that has signed nothing yet', () => {
+  const fresh = auditStation();
+
+  it('has nothing that a witness could have seen, and doctor says nothing of them', async () => {
+    station.data = fresh.data;
+    const { station: file } = stationFile(await witnesses(2));
+    expect(await witnessFindings(await readStationFile(file))).toEqual([]);
   });
 });
