@@ -14,7 +14,6 @@ import type { FontSources } from '../../report/fonts/fonts.ts';
 import { writeCsv, writePdf } from '../../report/index.ts';
 import { modelOf } from '../../report/of-record.ts';
 import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
-import { readerOf } from '../../report/reader-of.ts';
 import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
 import { keepSigned, refuseTurned } from '../station/one-history.ts';

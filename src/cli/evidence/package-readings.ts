@@ -8,7 +8,6 @@ import type { PackageLog } from '../../package/checks.ts';
 import type { PackageIndex } from '../../package/format.ts';
 import { heldReadings } from '../../report/held/readings.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
-import { readerOf } from '../../report/reader-of.ts';
 import { programVersion } from '../help/version.ts';
 import { readerOf } from '../station/paper-reader.ts';
 import { progress } from '../terminal/progress.ts';
