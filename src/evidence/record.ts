@@ -1,9 +1,9 @@
 /**
  * The job record: one job's entries of the station log with what proves that they stand in it, and who signed. The file is
- * the canonical JSON of a JWS object and one newline, so that a single file stands for a record and any changed bit shows.
+ * the canonical JSON of a JWS object and one newline, so that any changed bit of what is signed shows. What is not signed and may
+ * differ from copy to copy: countersignatures behind the others, and which texts are disclosed, in which order.
  */
 import { z } from 'zod';
-import { foldAll } from '../job/fold.ts';
 import { workOrderSchema } from '../job/order.ts';
 import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
@@ -13,11 +13,9 @@ import { budgetSchema } from '../rules/budgets.ts';
 import { editionOf } from '../rules/editions.ts';
 import { summarySchema } from '../rules/summary.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
-import { signCheckpoint } from './checkpoint.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
-import { byEntry, concealmentFault, disclosuresOf, personalTexts, signedEntry } from './entry.ts';
-import type { TextPlace } from './forgotten.ts';
-import { type PublicJwk, publicJwk, thumbprint } from './jwk.ts';
+import { byEntry, concealmentFault } from './entry.ts';
+import type { PublicJwk } from './jwk.ts';
 import {
   addSignature,
   checkSignatures,
@@ -28,16 +26,10 @@ import {
   type Signer,
   withDisclosures,
 } from './jws.ts';
-import {
-  type AnyEntry,
-  jobEntrySchema,
-  type LogEntry,
-  type StationEntry,
-  stationEntrySchema,
-} from './log.ts';
-import { hashSchema, leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
-import { fromBase64url, isSame, joined, toBase64, toBase64url, utf8 } from './platform/bytes.ts';
-import { backgroundOf, type StationState, stationOf } from './station.ts';
+import { jobEntrySchema, type LogEntry, type StationEntry, stationEntrySchema } from './log.ts';
+import { hashSchema, leafHash } from './merkle.ts';
+import { fromBase64url, isSame, joined, utf8 } from './platform/bytes.ts';
+import type { StationState } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 
 /** An hour with a tool that sends 100 samples a second takes 1.4 megabytes; a larger file is not read at all. */
@@ -45,7 +37,7 @@ export const MAX_RECORD_BYTES = 32 << 20;
 
 export const RECORD_FORM = 'plugmark/record/1';
 
-const signerSchema = z.strictObject({
+export const signerSchema = z.strictObject({
   role: roleSchema.exclude(['countersigner']).describe('In what capacity.'),
   kid: z.string().describe('Thumbprint of the key.'),
 });
@@ -137,7 +129,7 @@ export const recordSchema = z.strictObject({
   budgets: z.array(budgetSchema).max(100).describe('The uncertainty budget of each tool at each limit.'),
   summary: summarySchema.describe('The result in short. Verification works it out again.'),
 });
-type Content = z.infer<typeof recordSchema>;
+export type Content = z.infer<typeof recordSchema>;
 export interface JobRecord extends Omit<Content, 'background' | 'entries'> {
   readonly background: readonly StationEntry[];
   readonly entries: readonly LogEntry[];
@@ -162,96 +154,11 @@ export interface RecordFault {
   readonly problem: Problem;
 }
 
-export interface RecordContent {
-  readonly program: { readonly name: string; readonly version: string };
-  /** All entries of the station's stream. */
-  readonly station: readonly StationEntry[];
-  /** All entries of one job's stream. */
-  readonly entries: readonly LogEntry[];
-  readonly log: { readonly tree: Subtrees; readonly size: number };
-  /** SHA-256 of an earlier record of the job. */
-  readonly replaces?: string;
-}
-
-/** A sealed record: its file and what is in it. */
-export interface Sealed {
-  readonly bytes: Uint8Array;
-  readonly record: JobRecord;
-}
-
-/** The file of a record, signed by the station and perhaps the technician. Entries that are no job are a bug and throw. */
-export function sealRecord(
-  { program, station, entries, log, replaces }: RecordContent,
-  signers: readonly Signer[],
-): Sealed {
-  const state = foldAll(entries.map(({ event }) => event));
-  const stationState = stationOf(station);
-  const stationKey = signers.find(({ role }) => role === 'station')?.privateKey;
-  const openedSeq = entries[0]?.seq;
-  const edition = editionOf(rulesOf(entries));
-  if (state === null || stationState === null || stationKey === undefined || openedSeq === undefined)
-    throw new Error('a record needs the entries of a job, a station, and its key');
-  if (typeof edition === 'string') throw new Error(`a station seals no job of ${edition} rules`);
-  const outcome = edition.outcomeOf(entries.map(({ event }) => event));
-  const { technician } = state;
-  const { job } = state.order;
-  const background = backgroundOf(station, {
-    technician,
-    technicianAt: technicianAt(entries),
-    instruments: state.instruments,
-    specification: state.order.specification,
-    openedSeq,
-  });
-  const { tree, size } = log;
-  const indexes = [...background, ...entries].map(({ seq }) => seq - 1).sort((a, b) => a - b);
-  const checkpoint = signCheckpoint(
-    { origin: stationState.origin, size, root: treeRoot(tree, size) },
-    stationKey,
-  );
-  const stated: Omit<Content, 'background' | 'entries'> = {
-    form: RECORD_FORM,
-    _sd_alg: DIGEST_NAME,
-    program,
-    station: stationState.name,
-    job,
-    ...(replaces === undefined ? {} : { replaces }),
-    signers: signers
-      .map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) }))
-      .map((one) => signerSchema.parse(one)),
-    technicianSignature: technicianSignature(stationState, technicianKey(background, technician), signers),
-    log: { checkpoint, proof: setProof(tree, indexes, size).map(toBase64) },
-    budgets: outcome.budgets,
-    summary: outcome.summary,
-  };
-  const record: JobRecord = { ...stated, background, entries };
-  recordSchema.parse({ ...stated, background: background.map(bare), entries: entries.map(bare) });
-  const payload = canonicalBytes({
-    ...stated,
-    background: background.map(signedEntry),
-    entries: entries.map(signedEntry),
-  });
-  const unsigned: Jws = { payload: toBase64url(payload), signatures: [] };
-  const disclosures = [...background, ...entries].flatMap(disclosuresOf);
-  return { bytes: fileBytes(withDisclosures(signers.reduce(addSignature, unsigned), disclosures)), record };
-}
-
-/** The entry that named who works on the job, and which of its texts the name is. */
-function technicianAt(entries: readonly LogEntry[]): TextPlace {
-  const named = entries.findLast(
-    ({ event }) => event.type === 'job-opened' || event.type === 'job-handed-over',
-  );
-  if (named === undefined) throw new Error('the entries of a job begin with its opening');
-  const at = named.event.type === 'job-opened' ? 'event.order.technician' : 'event.to';
-  return { entry: named.seq, text: personalTexts(named).findIndex(({ place }) => place.join('.') === at) };
-}
-
 /** The rules that a job names in its opening; empty where it has none. */
 export function rulesOf(entries: readonly Pick<LogEntry, 'event'>[]): string {
   const opened = entries.find(({ event }) => event.type === 'job-opened')?.event;
   return opened?.type === 'job-opened' ? opened.rules : '';
 }
-
-const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;
 
 /**
  * The technician's key by the entries that a record holds, which tell of no other person: so it is found as well where one

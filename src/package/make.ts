@@ -7,7 +7,8 @@ import { consistencyProof, type Subtrees, setProof } from '../evidence/merkle.ts
 import { noteText } from '../evidence/note.ts';
 import { toBase64, utf8 } from '../evidence/platform/bytes.ts';
 import type { PrivateKey } from '../evidence/platform/signature.ts';
-import { MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord, tooLong } from '../evidence/record.ts';
+import { sealRecord } from '../evidence/seal.ts';
 import { type Kinds, sharedRecord, withoutKinds } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
 import { orThrow } from '../result.ts';

@@ -5,7 +5,7 @@ import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 import type { Signer } from '../../src/evidence/jws.ts';
 import { type Draft, type LogEntry, STATION_STREAM, type StationEntry } from '../../src/evidence/log.ts';
 import { treeOf } from '../../src/evidence/merkle.ts';
-import { sealRecord } from '../../src/evidence/record.ts';
+import { sealRecord } from '../../src/evidence/seal.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';

@@ -7,7 +7,7 @@ import { type PublicJwk, publicJwk, thumbprint } from '../../src/evidence/jwk.ts
 import type { Role } from '../../src/evidence/jws.ts';
 import { type AnyEntry, type Draft, type LogEntry, STATION_STREAM } from '../../src/evidence/log.ts';
 import { treeOf, treeRoot } from '../../src/evidence/merkle.ts';
-import { sealRecord } from '../../src/evidence/record.ts';
+import { sealRecord } from '../../src/evidence/seal.ts';
 import { type StationState, stationOf } from '../../src/evidence/station.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
