@@ -59,7 +59,9 @@ export const evidenceSchema = z.strictObject({
   turned: share.describe('Probability that the plug turned.'),
   turnedByPull: share
     .exactOptional()
-    .describe('The same by the pull alone: as if a plug that turns and a tight one were as likely beforehand.'),
+    .describe(
+      'The same by the pull alone: as if a plug that turns and a tight one were as likely beforehand.',
+    ),
   knock: share.describe('Probability that it was a knock and no stroke.'),
 });
 export type Evidence = z.infer<typeof evidenceSchema>;
