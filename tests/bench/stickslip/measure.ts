@@ -100,7 +100,7 @@ interface Worked {
 }
 
 /** The last plug is never touched; an earlier one is pulled again at a steady pace in its place. */
-export function* untouched(size: number, seed: string): Generator<Worked> {
+function* untouched(size: number, seed: string): Generator<Worked> {
   const jobs = Math.max(1, Math.round(12 * size));
   for (const [i, pace] of PACES.entries())
     for (const seat of SEATS)
@@ -118,7 +118,7 @@ export function* untouched(size: number, seed: string): Generator<Worked> {
         }
 }
 
-export function* persons(size: number, seed: string): Generator<Worked> {
+function* persons(size: number, seed: string): Generator<Worked> {
   const jobs = Math.max(1, Math.round(18 * size));
   const all = Object.entries(PEOPLE);
   for (const [i, [who, works]] of all.entries())
