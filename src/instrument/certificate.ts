@@ -14,11 +14,15 @@ const pointSchema = z.strictObject({
   reading: figure.nonnegative().describe('What the instrument read.'),
   error: figure.describe('Reading less reference.'),
   expanded: z
-    .number('expected an expanded uncertainty')
-    .positive('expected an uncertainty above zero')
+    .number({ error: () => w`expected an expanded uncertainty` })
+    .positive({ error: () => w`expected an uncertainty above zero` })
     .max(1e6)
     .describe('Expanded uncertainty U, as printed.'),
-  k: z.number().min(1, 'expected a coverage factor of 1 or more').max(10).describe('Its coverage factor.'),
+  k: z
+    .number()
+    .min(1, { error: () => w`expected a coverage factor of 1 or more` })
+    .max(10)
+    .describe('Its coverage factor.'),
 });
 
 /** A calibration certificate as the job freezes it, whichever form it came in. Points in N·m or mm. */
@@ -32,11 +36,13 @@ export const certificateSchema = z.strictObject({
     .exactOptional()
     .describe('The last day on which it holds, where the certificate or the shop says so.'),
   unit: z
-    .enum(['N.m', 'mm'], 'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m')
+    .enum(['N.m', 'mm'], {
+      error: () => w`expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m`,
+    })
     .describe('Unit of the points.'),
   points: z
     .array(pointSchema)
-    .min(2, 'expected at least two points')
+    .min(2, { error: () => w`expected at least two points` })
     .max(200)
     .superRefine((points, ctx) => {
       points.forEach(({ reading }, i) => {
@@ -44,7 +50,7 @@ export const certificateSchema = z.strictObject({
           ctx.addIssue({
             code: 'custom',
             path: [i, 'reading'],
-            message: `the reading ${reading} appears twice`,
+            message: w`the reading ${reading} appears twice`,
           });
       });
     })
@@ -67,7 +73,7 @@ export const certificateFileSchema = z.strictObject({
   form: z.literal('plugmark/certificate/1'),
   ...certificateSchema.shape,
   unit: z
-    .enum(printedUnits, `expected one of ${printedUnits.join(', ')}`)
+    .enum(printedUnits, { error: () => w`expected one of ${printedUnits.join(', ')}` })
     .describe('Unit of the points, as printed.'),
 });
 

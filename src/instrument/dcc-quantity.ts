@@ -1,5 +1,6 @@
 import type { Element } from '@xmldom/xmldom';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { labelOf, turnsBack } from './dcc-direction.ts';
 import { all, first, textOf } from './dcc-tree.ts';
 import { type DccUnit, dccUnit, unitTexts } from './dcc-units.ts';
@@ -87,7 +88,7 @@ function valuesOf(element: Element, suffix: '' | 'XMLList'): Result<InUnit | nul
   const units = texts.map(dccUnit);
   const [unit] = units;
   if (unit === undefined || unit === null) return ok(null);
-  if (units.some((other) => !isSame(other, unit))) return err('one list holds several units');
+  if (units.some((other) => !isSame(other, unit))) return err(w`one list holds several units`);
   const { name, scale } = unit;
   const list = (field: string) => numbers(element, `${field}${suffix}`);
   const values = list('value');
@@ -95,7 +96,7 @@ function valuesOf(element: Element, suffix: '' | 'XMLList'): Result<InUnit | nul
   const expanded = oneOf(EXPANDED.map(list));
   const standard = oneOf(STANDARD.map(list));
   if (values === null || factors === null || expanded === null || standard === null)
-    return err(`a list of "${texts[0] ?? ''}" holds something that is no number`);
+    return err(w`a list of "${texts[0] ?? ''}" holds something that is no number`);
   const scaled = values.map((value) => clean(value * scale));
   const at = (list: readonly number[], i: number) => (list.length === 1 ? list[0] : list[i]) ?? Number.NaN;
   const uncertainty =

@@ -2,6 +2,7 @@ import type { Element } from '@xmldom/xmldom';
 import { millimetres } from '../quantity/length.ts';
 import { spellingAt } from '../quantity/spelling.ts';
 import { newtonMetres } from '../quantity/torque.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { all, first, textOf } from './dcc-tree.ts';
 
 /** One of ours, and how many of it are in one of the certificate's. `si`: as D-SI writes it. */
@@ -54,7 +55,7 @@ export function unitTexts(element: Element, suffix: '' | 'XMLList'): readonly st
 }
 
 /** What people call the units that certificates of other instruments are in. */
-const WORDS: Readonly<Record<string, string>> = {
+const WORDS: Readonly<Record<string, string>> = phrases({
   '\\kelvin': 'kelvins',
   '\\degreecelsius': 'degrees Celsius',
   '\\degreeCelsius': 'degrees Celsius',
@@ -70,7 +71,7 @@ const WORDS: Readonly<Record<string, string>> = {
   '\\joule': 'joules',
   '\\one': 'figures without a unit',
   '\\percent': 'per cent',
-};
+});
 
 /** Units of these quantities that no torque wrench and no gap gauge is calibrated in; null where there are none. */
 export function otherUnits(quantities: readonly Element[]): string | null {
@@ -82,6 +83,6 @@ export function otherUnits(quantities: readonly Element[]): string | null {
     ] as const)
       for (const values of all(quantity, 'si', kind))
         for (const unit of unitTexts(values, suffix)) if (dccUnit(unit) === null) units.add(unit);
-  const named = [...units].slice(0, 4).map((unit) => WORDS[unit] ?? `in the unit ${unit.slice(0, 40)}`);
-  return named.length === 0 ? null : [...new Set(named)].join(' and ');
+  const named = [...units].slice(0, 4).map((unit) => WORDS[unit] ?? w`in the unit ${unit.slice(0, 40)}`);
+  return named.length === 0 ? null : [...new Set(named)].reduce((all, one) => w`${all} and ${one}`);
 }

@@ -4,6 +4,7 @@
  */
 import { DOMParser, type Document, type Element } from '@xmldom/xmldom';
 import { err, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { type Certificate, certificateFrom } from './certificate.ts';
 import { turnsBack } from './dcc-direction.ts';
 import { type DccQuantity, quantitiesOf, roleOf } from './dcc-quantity.ts';
@@ -31,20 +32,20 @@ export function certificateFromDcc(
   } catch (error) {
     // A stack that overflows on absurd nesting is the document's fault as well.
     if (!(error instanceof Unreadable || error instanceof RangeError)) throw error;
-    const message = error instanceof Unreadable ? error.message : 'it is nested too deeply';
+    const message = error instanceof Unreadable ? error.message : w`it is nested too deeply`;
     return err({
       code: 'dcc-unreadable',
       where: file,
-      message: `not a calibration certificate that can be read: ${message}`,
-      next: 'Ask the laboratory for a DCC with such points, or type the points into the JSON form.',
+      message: w`not a calibration certificate that can be read: ${message}`,
+      next: w`Ask the laboratory for a DCC with such points, or type the points into the JSON form.`,
     });
   }
 }
 
 function parse(xml: string): Document {
-  if (xml.length > MAX_CHARACTERS) throw new Unreadable('it is far too large');
+  if (xml.length > MAX_CHARACTERS) throw new Unreadable(w`it is far too large`);
   if (/<!(?:DOCTYPE|ENTITY)/i.test(xml))
-    throw new Unreadable('it declares a document type, which no DCC does');
+    throw new Unreadable(w`it declares a document type, which no DCC does`);
   // The parser wraps what is thrown here; the first message is the one that tells.
   let fault: string | null = null;
   const refuse = (_level: string, message: string): never => {
@@ -62,14 +63,14 @@ function parse(xml: string): Document {
 function read(document: Document, serials: readonly string[]): unknown {
   const root = document.documentElement;
   if (root === null || root.localName !== 'digitalCalibrationCertificate')
-    throw new Unreadable('its root is not digitalCalibrationCertificate');
+    throw new Unreadable(w`its root is not digitalCalibrationCertificate`);
   const core = needed(first(root, 'dcc', 'coreData'), 'coreData');
   const items = all(root, 'dcc', 'item').filter((item) => item.parentNode?.localName === 'items');
   const laboratory = first(root, 'dcc', 'calibrationLaboratory');
   const { unit, points } = pointsOf(root);
   return {
     number: needed(textOf(first(core, 'dcc', 'uniqueIdentifier')), 'uniqueIdentifier'),
-    laboratory: needed(laboratory && textOf(first(laboratory, 'dcc', 'content')), 'name of the laboratory'),
+    laboratory: needed(laboratory && textOf(first(laboratory, 'dcc', 'content')), w`name of the laboratory`),
     serial: serialAmong(items, serials),
     date: needed(
       textOf(first(core, 'dcc', 'endPerformanceDate')) ?? textOf(first(core, 'dcc', 'beginPerformanceDate')),
@@ -82,14 +83,14 @@ function read(document: Document, serials: readonly string[]): unknown {
 
 /** The serial number of the one item, of the one that is asked for, or of the only one that has any. */
 function serialAmong(items: readonly Element[], wanted: readonly string[]): string {
-  if (items.length === 0) throw new Unreadable('it is for 0 items; expected one instrument');
+  if (items.length === 0) throw new Unreadable(w`it is for 0 items; expected one instrument`);
   const serials = items.flatMap((item) => serialOf(item) ?? []);
   const [serial, ...others] = serials;
-  if (others.length === 0) return needed(serial, 'serial number of the item');
+  if (others.length === 0) return needed(serial, w`serial number of the item`);
   const asked = serials.find((one) => wanted.includes(one));
   if (asked !== undefined) return asked;
   throw new Unreadable(
-    `it is for ${serials.length} instruments, with the serial numbers ${serials.map((one) => `"${one.slice(0, 40)}"`).join(', ')}; give the tool that it is for one of them`,
+    w`it is for ${serials.length} instruments, with the serial numbers ${serials.map((one) => `"${one.slice(0, 40)}"`).join(', ')}; give the tool that it is for one of them`,
   );
 }
 
@@ -132,12 +133,14 @@ function pointsOf(root: Element): Points {
     if (points !== null) return points;
   }
   if (onlyBack)
-    throw new Unreadable('its points are for turning counter-clockwise; a spark plug is tightened clockwise');
+    throw new Unreadable(
+      w`its points are for turning counter-clockwise; a spark plug is tightened clockwise`,
+    );
   const quantities = groups.flatMap((group) => all(group, 'dcc', 'quantity'));
   const named = quantities.filter((quantity) => roleOf(quantity) !== null);
   const others = otherUnits(named) ?? otherUnits(quantities);
-  if (others !== null) throw new Unreadable(`its points are ${others}, not newton metres or millimetres`);
-  throw new Unreadable('no result holds readings (basic_measuredValue) with errors or reference values');
+  if (others !== null) throw new Unreadable(w`its points are ${others}, not newton metres or millimetres`);
+  throw new Unreadable(w`no result holds readings (basic_measuredValue) with errors or reference values`);
 }
 
 function isWithin(element: Element, name: string): boolean {
@@ -153,9 +156,9 @@ function pointsIn(group: Element): Points | null {
   const errors = error ?? difference(reading, reference);
   if (readings === null || errors === null) return null;
   const uncertainty = error?.uncertainty ?? reading?.uncertainty ?? reference?.uncertainty ?? null;
-  if (uncertainty === null) throw new Unreadable('its points carry no expanded uncertainty');
+  if (uncertainty === null) throw new Unreadable(w`its points carry no expanded uncertainty`);
   if (errors.values.length !== readings.values.length || uncertainty.length !== readings.values.length)
-    throw new Unreadable('its lists differ in length');
+    throw new Unreadable(w`its lists differ in length`);
   const points = readings.values.map((value, i) => ({
     reading: value,
     error: errors.values[i] ?? Number.NaN,
@@ -205,7 +208,7 @@ function joined(
 ): Values | null {
   if (a === null || b === null) return null;
   if (a.unit !== b.unit || a.values.length !== b.values.length)
-    throw new Unreadable('readings and reference values do not go together');
+    throw new Unreadable(w`readings and reference values do not go together`);
   // Twelve figures are more than any laboratory prints; the rest is noise of binary subtraction.
   return {
     unit: a.unit,
@@ -214,6 +217,6 @@ function joined(
 }
 
 function needed<T>(value: T | null | undefined, what: string): T {
-  if (value === null || value === undefined || value === '') throw new Unreadable(`${what} is missing`);
+  if (value === null || value === undefined || value === '') throw new Unreadable(w`${what} is missing`);
   return value;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { furtherTermSchema } from '../metrology/further-term.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
+import { w } from '../words/catalogue.ts';
 import { certificateSchema } from './certificate.ts';
 
 const basis = z.string().min(1).max(160);
@@ -9,7 +10,9 @@ const basis = z.string().min(1).max(160);
 export const outOfToleranceSchema = z.strictObject({
   impact: z
     .string()
-    .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1')
+    .regex(/^IA-[1-9]\d{0,5}$/, {
+      error: () => w`expected the number of an impact assessment, like IA-1`,
+    })
     .describe('Number of the impact assessment that holds the finding.'),
   on: z.iso.date().describe('The day of the finding.'),
   reading: z.number().describe('Where it was off the most, against what is permitted there; in N·m or mm.'),
@@ -21,7 +24,9 @@ export type OutOfTolerance = z.infer<typeof outOfToleranceSchema>;
 export const instrumentSchema = z.strictObject({
   id: z
     .string()
-    .regex(/^[a-z][a-z0-9-]{0,31}$/, 'expected a short name in small letters, digits and hyphens')
+    .regex(/^[a-z][a-z0-9-]{0,31}$/, {
+      error: () => w`expected a short name in small letters, digits and hyphens`,
+    })
     .describe('Short name of the tool: small letters, digits and hyphens.'),
   quantity: z.enum(['torque', 'length']).describe('What it measures: a wrench torque, a gap gauge length.'),
   type: z
@@ -41,7 +46,7 @@ export const instrumentSchema = z.strictObject({
       from: z.number().nonnegative().describe('The lower end.'),
       to: z.number().positive().describe('The upper end.'),
     })
-    .refine(({ from, to }) => from < to, { path: ['from'], message: 'expected the lower end first' })
+    .refine(({ from, to }) => from < to, { path: ['from'], error: () => w`expected the lower end first` })
     .exactOptional()
     .describe('What it may be used for, in N·m or mm.'),
   permissibleDeviation: permissibleDeviationSchema
@@ -84,8 +89,8 @@ export const instrumentSchema = z.strictObject({
     })
     .refine(({ readings }) => new Set(readings).size > 1, {
       path: ['readings'],
-      message:
-        'all readings are the same: a spread of zero is the step of the display, not the repeatability',
+      error: () =>
+        w`all readings are the same: a spread of zero is the step of the display, not the repeatability`,
     })
     .exactOptional()
     .describe('Readings of one and the same thing, made in the shop.'),

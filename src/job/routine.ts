@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { ENGLISH, inLanguage, phrases } from '../words/catalogue.ts';
+import { ENGLISH, inLanguage, phrases, w } from '../words/catalogue.ts';
 import { shopOrderSchema } from './order-of-work.ts';
 
 /** Of an item, or of one of its choices. */
-export const shortNameSchema = z
-  .string()
-  .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first');
+export const shortNameSchema = z.string().regex(/^[a-z][a-z0-9-]{0,39}$/, {
+  error: () => w`expected small letters, digits and hyphens, at most 40, a letter first`,
+});
 const id = shortNameSchema.describe('Short name; on no list twice.');
 
 /** Answers that every item takes; else it is answered by the id of one of its choices. */
@@ -47,11 +47,11 @@ const routineItemSchema = z
     const ids = choices.map((choice) => choice.id);
     for (const [i, one] of ids.entries()) {
       if (one === DONE || one === NOT_DONE)
-        wrong(['choices', i, 'id'], `"${one}" is an answer to every item; expected another name`);
-      if (ids.indexOf(one) < i) wrong(['choices', i, 'id'], `"${one}" is there twice`);
+        wrong(['choices', i, 'id'], w`"${one}" is an answer to every item; expected another name`);
+      if (ids.indexOf(one) < i) wrong(['choices', i, 'id'], w`"${one}" is there twice`);
     }
     for (const [i, one] of notable.entries())
-      if (!ids.includes(one)) wrong(['notable', i], `"${one}" is not one of the choices`);
+      if (!ids.includes(one)) wrong(['notable', i], w`"${one}" is not one of the choices`);
   });
 export type RoutineItem = z.infer<typeof routineItemSchema>;
 
@@ -91,7 +91,7 @@ export const routineSchema = z
     for (const field of ['beforeRemoval', 'fitting', 'afterwards'] as const)
       for (const [i, item] of routine[field].entries()) {
         if (seen.has(item.id))
-          ctx.addIssue({ code: 'custom', path: [field, i, 'id'], message: `"${item.id}" is there twice` });
+          ctx.addIssue({ code: 'custom', path: [field, i, 'id'], message: w`"${item.id}" is there twice` });
         seen.add(item.id);
       }
   });

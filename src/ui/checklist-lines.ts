@@ -33,7 +33,7 @@ function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { ro
     const of = items.find(({ id }) => id === item);
     const text = of === undefined ? item : itemText(of);
     if (as === NOT_DONE) return w`NOT done: ${text} (${why ?? ''})`;
-    return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
+    return as === DONE ? text : w`${text}: ${choiceText(of, as)}`;
   });
   return [together === true ? w`confirmed, all at once` : w`confirmed`, ...words];
 }

@@ -117,9 +117,10 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
   const lines = [
     `${answerKeys(question)}   ${long}   ${help}`,
     `${answerKeys(question)}   ${long}`,
-    `${brief}  ${long}`,
+    `${brief}  ${long}   ${help}`,
     `${brief} ${short} ${help}`,
     `${brief} ${short} [${KEY.help}]`,
+    `${brief}  ${long}`,
     `${brief} ${short}`,
   ];
   return lines.find((line) => exceptionsNow(job).length > 0 && columnsOf(line) <= columns) ?? brief;

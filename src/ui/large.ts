@@ -3,6 +3,7 @@
 import { isByAngle } from '../job/click.ts';
 import type { JobState } from '../job/state.ts';
 import { turnSoFar } from '../job/turn.ts';
+import type { Judgement } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { openItemText, turnVerdictText } from '../report/words/index.ts';
 import { w } from '../words/catalogue.ts';
@@ -41,6 +42,10 @@ interface Large {
 const asManyAsFit = (pieces: readonly string[], columns: number): string =>
   pieces.reduce((text, piece) => (columnsOf(text + piece) <= columns ? text + piece : text));
 
+/** For large letters a shorter word may stand than in a line. */
+const largeWord = ({ result }: Judgement): string =>
+  result === 'NotDecidable' ? w` UNDECIDED`.trim() : EVALUATION_WORD[result];
+
 function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | null {
   const last = job.lastVerdict;
   if (last === null) return null;
@@ -54,7 +59,7 @@ function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | nu
     const at = w`, torque ${figure(judgement.value, 'N.m')} ${unitWord('N.m', glyphs)}`;
     const text = asManyAsFit([w` ${symbol} Cylinder ${cylinder} ${word}, ${turned}`, at], columns);
     const large = turn === null || turn === undefined ? '' : fixed(turn.value, 0);
-    return { caption: [{ text, tone, bold: true }], word, figure: large, tone };
+    return { caption: [{ text, tone, bold: true }], word: largeWord(judgement), figure: large, tone };
   }
   const value = figure(judgement.value, window.unit);
   const pieces = [
@@ -63,7 +68,12 @@ function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | nu
     `, U ${figure(judgement.expandedUncertainty, window.unit)}`,
     w`, window ${windowFigures(window)}`,
   ];
-  return { caption: [{ text: asManyAsFit(pieces, columns), tone, bold: true }], word, figure: value, tone };
+  return {
+    caption: [{ text: asManyAsFit(pieces, columns), tone, bold: true }],
+    word: largeWord(judgement),
+    figure: value,
+    tone,
+  };
 }
 
 function closedText(job: JobState, glyphs: Glyphs): Large | null {
@@ -107,7 +117,7 @@ function early(job: JobState, glyphs: Glyphs): Large | null {
   if (sentence === null) return null;
   return {
     caption: [{ text: ` ${glyphs.again} ${sentence}`, bold: true, tone: 'attention' }],
-    word: job.tooEarly?.what === 'pull' ? w`OUT OF ORDER` : w`TOO EARLY`,
+    word: job.tooEarly?.what === 'pull' ? w` OUT OF ORDER`.trim() : w`TOO EARLY`,
     figure: '',
     tone: 'attention',
   };

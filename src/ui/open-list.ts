@@ -14,6 +14,6 @@ export function gathered(open: readonly OpenItem[]): readonly string[] {
     if (cylinders.length === 0) return what;
     const where =
       cylinders.length === 1 ? w`cylinder ${cylinders.join(', ')}` : w`cylinders ${cylinders.join(', ')}`;
-    return `${where}: ${what}`;
+    return w`${where}: ${what}`;
   });
 }

@@ -19,7 +19,7 @@ import { w } from '../words/catalogue.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { gathered } from './open-list.ts';
 import { columnsOf, fill, printable } from './printable.ts';
-import { figure, quantityWord, stepSpoken, unitWord, verdictSpoken } from './words.ts';
+import { figure, quantityBrief, stepSpoken, unitWord, verdictSpoken } from './words.ts';
 
 function stepCell(
   step: StepState,
@@ -117,7 +117,7 @@ function outcome(state: JobState, ascii: boolean): string[] {
 /** Job and vehicle, a table in service order, and the outcome or what is still open. */
 export function summaryLines(state: JobState, ascii = false): string[] {
   const glyphs = glyphsFor(ascii);
-  const head = [w`cylinder`, quantityWord('length'), quantityWord('torque'), w`gap readings`, w`pulls`];
+  const head = [w`cylinder`, quantityBrief('length'), quantityBrief('torque'), w`gap readings`, w`pulls`];
   const rows = [head, ...state.cylinders.map((one) => row(state, one, glyphs))];
   const widths = head.map((_, column) => Math.max(...rows.map((cells) => columnsOf(cells[column] ?? ''))));
   const table = rows.map((cells) =>

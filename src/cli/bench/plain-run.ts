@@ -13,7 +13,7 @@ import { impossibleTorque } from '../../ui/typed-figure.ts';
 import { w } from '../../words/catalogue.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
-import { timeOfDay } from './shop-time.ts';
+import { timeOfDay, timeWithOffset, utcOffset } from './shop-time.ts';
 
 /** A job in plain lines: what it runs on, and where what is said to it goes. */
 export interface InLines {
@@ -89,11 +89,14 @@ export function inLines(run: InLines): Promise<void> {
       .subscribe({
         next: (step) => {
           for (const { entry, before, after } of step.happened) {
-            if (entry.event.type === 'pull-detected') pullTimes.set(entry.event.pull, timeOfDay(entry.at));
+            if (entry.event.type === 'pull-detected')
+              pullTimes.set(entry.event.pull, timeWithOffset(entry.at));
             const chime = before === null ? null : chimeFor(before, after);
             if (chime !== null) run.onChime?.(chime);
             const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
             if (line !== null) print(line);
+            if (entry.event.type === 'session-started')
+              print(clean(w`times of this station, UTC${utcOffset(entry.at)}`));
           }
           sayForecast(step);
           if (step.waits !== waits)

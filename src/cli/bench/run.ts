@@ -14,7 +14,7 @@ import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 import { inLines } from './plain-run.ts';
-import { timeOfDay } from './shop-time.ts';
+import { timeWithOffset } from './shop-time.ts';
 import { soundPlayer } from './sound.ts';
 
 /** A job about to be worked on, and how it is shown. */
@@ -141,7 +141,7 @@ const heard = ({ sound }: Work) => (sound === undefined ? {} : { onChime: soundP
 
 /** When a pull was written, as the clock of the shop shows it. */
 const pullTime = ({ at, event }: LogEntry): (readonly [number, string])[] =>
-  event.type === 'pull-detected' ? [[event.pull, timeOfDay(at)]] : [];
+  event.type === 'pull-detected' ? [[event.pull, timeWithOffset(at)]] : [];
 
 function screenOf(
   work: Work,

@@ -3,10 +3,13 @@ import { existsSync } from 'node:fs';
 import { openItems } from '../../job/closing.ts';
 import { foldAll } from '../../job/fold.ts';
 import { ok } from '../../result.ts';
+import { plural, w } from '../../words/catalogue.ts';
+import { speaksUtf8 } from '../bench/run.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { askUntil } from '../terminal/questions.ts';
+import { showFor } from './reads.ts';
 import { openStationFolder, type StationFolder } from './station.ts';
 import { stationAtHand, USUAL_FILE } from './station-at-hand.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
@@ -29,9 +32,10 @@ export async function startPage(): Promise<ExitCode> {
     return EXIT.done;
   }
   const station = await readStationFile(file);
+  await showFor(station.reads.screen, station.reads.units, !speaksUtf8());
   const offers = await offersOf(station);
   const lines = [
-    `Station ${safeLine(station.station)}`,
+    w`Station ${safeLine(station.station)}`,
     ...offers.map(({ text, words }, i) => `  ${i + 1}  ${text}\n       ${commandLine(...words)}`),
   ];
   const dialogue = openDialogue();
@@ -58,11 +62,11 @@ function chosenIn(
   offers: readonly Offer[],
 ): Promise<Offer | null> {
   dialogue.say(lines.join('\n'));
-  return askUntil<Offer | null>(dialogue, `Number, Enter for 1, q to leave: `, (answer) => {
+  return askUntil<Offer | null>(dialogue, w`Number, Enter for 1, q to leave: `, (answer) => {
     if (answer === 'q') return ok(null);
     const offer = offers[answer === '' ? 0 : Number(answer) - 1];
     return offer === undefined
-      ? { ok: false, error: `expected a number from 1 to ${offers.length}, Enter, or q` }
+      ? { ok: false, error: w`expected a number from 1 to ${offers.length}, Enter, or q` }
       : ok(offer);
   });
 }
@@ -72,24 +76,24 @@ async function offersOf({ file, folder }: LoadedStation): Promise<readonly Offer
   const goOn = await openJobs(folder);
   const rest: readonly Offer[] = [
     {
-      text: 'New job',
+      text: w`New job`,
       words: ['job', ...at],
       run: async () => (await import('../bench/job.ts')).job({ station: file }),
     },
     {
-      text: 'Look at the records',
+      text: w`Look at the records`,
       words: ['jobs', ...at],
       run: async () => (await import('./jobs.ts')).listJobs({ station: file }),
     },
     {
-      text: 'Check the station and its tools',
+      text: w`Check the station and its tools`,
       words: ['doctor', '--station', file],
       run: async () => (await import('./doctor.ts')).doctor({ station: file }),
     },
   ];
   return [
     ...goOn.map(({ job, about }) => ({
-      text: `Go on with job ${safeLine(job)}${about}`,
+      text: w`Go on with job ${safeLine(job)}${about}`,
       words: ['job', '--resume', job, ...at],
       run: async () => (await import('../bench/job.ts')).job({ station: file, resume: job }),
     })),
@@ -126,7 +130,7 @@ function aboutJob({ log }: StationFolder, stream: string): string {
   const parts = [
     plate ?? description ?? '',
     state.technician,
-    open === 0 ? 'ready to be closed' : `${open} items open`,
+    open === 0 ? w`ready to be closed` : plural(open, { one: '# item open', other: '# items open' }),
   ];
   return `: ${safeLine(parts.filter((part) => part !== '').join(', '))}`;
 }

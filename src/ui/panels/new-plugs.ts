@@ -10,7 +10,7 @@ import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
 import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
-import { fill, printable } from '../printable.ts';
+import { columnsOf, fill, printable } from '../printable.ts';
 import { upDown } from '../words.ts';
 import { outlier } from './outlier.ts';
 import { type Move, moved, type NewPlugsDraft, type Room, scrolled } from './panel.ts';
@@ -138,6 +138,10 @@ function figureOf(feature: PlugFeature, { order }: JobState): string {
   }
 }
 
+/** The longest name of a feature and a space. */
+const nameColumns = (): number =>
+  Math.max(12, ...Object.values(FEATURE_WORDS).map((word) => columnsOf(word) + 1));
+
 function featureLine(
   feature: PlugFeature,
   i: number,
@@ -149,7 +153,7 @@ function featureLine(
   const here = i === draft.at;
   const mark = differs ? w`${glyphs.bad} differs` : w`${glyphs.done} agrees`;
   return [
-    { text: ` ${here ? glyphs.pointer : ' '}${fill(FEATURE_WORDS[feature], 12, '')}`, bold: here },
+    { text: ` ${here ? glyphs.pointer : ' '}${fill(FEATURE_WORDS[feature], nameColumns(), '')}`, bold: here },
     { text: fill(printable(figureOf(feature, job), 24, glyphs.ascii), 26, glyphs.cutMark), bold: true },
     { text: mark, inverse: here, ...(differs ? { tone: 'bad' as const } : {}) },
   ];

@@ -211,7 +211,7 @@ export function oldPlugLines(
 ): Line[] {
   const { looks, causes } = CONDITIONS[CLASSES[draft.at] ?? 'normal'];
   const text = (label: string, words: string, most: number): Line[] =>
-    folded(printable(`${label}: ${words}`, 200, glyphs.ascii), columns - 2, most, glyphs.cutMark).map(
+    folded(printable(w`${label}: ${words}`, 200, glyphs.ascii), columns - 2, most, glyphs.cutMark).map(
       (part) => [{ text: ` ${part}` }],
     );
   const thread: Line = [

@@ -492,7 +492,7 @@ export const ENTRIES: Entries = {
   },
   '# turn attested|# turns attested': { one: '# Drehwinkel bezeugt', other: '# Drehwinkel bezeugt' },
   '{0} typed by {1}, attested, not proven by an instrument':
-    '{0}, von Hand eingegeben: {1}, bezeugt, nicht durch ein Messgerät nachgewiesen',
+    '{0} von Hand eingegeben ({1}), bezeugt, nicht durch ein Messgerät nachgewiesen',
   '{0} REPLAYED, no proof': '{0} ABGESPIELT, kein Nachweis',
   '{0} SIMULATED, no proof': '{0} SIMULIERT, kein Nachweis',
   'a person': 'eine Person',
@@ -927,4 +927,64 @@ export const ENTRIES: Entries = {
   '1/12 turn': '1/12 Umdrehung',
   '1/2 turn': '1/2 Umdrehung',
   '1/2-2/3 turn': '1/2-2/3 Umdrehung',
+  'expected an expanded uncertainty': 'erwartet wird eine erweiterte Messunsicherheit',
+  'expected an uncertainty above zero': 'erwartet wird eine Messunsicherheit über null',
+  'expected a coverage factor of 1 or more': 'erwartet wird ein Erweiterungsfaktor von mindestens 1',
+  'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m':
+    'erwartet wird "N.m" oder "mm"; andere Werte zuerst umrechnen, 1 lbf·ft = 1.355818 N·m',
+  'expected at least two points': 'erwartet werden mindestens zwei Messpunkte',
+  'the reading {0} appears twice': 'der Messwert {0} kommt zweimal vor',
+  'expected one of {0}': 'erwartet wird eines von {0}',
+  'it is nested too deeply': 'es ist zu tief verschachtelt',
+  'not a calibration certificate that can be read: {0}': 'kein lesbarer Kalibrierschein: {0}',
+  'Ask the laboratory for a DCC with such points, or type the points into the JSON form.':
+    'Beim Labor ein DCC mit solchen Messpunkten erbitten, oder die Messpunkte in die JSON-Form eintragen.',
+  'it is far too large': 'es ist viel zu groß',
+  'it declares a document type, which no DCC does': 'es deklariert einen Dokumenttyp, was kein DCC tut',
+  'its root is not digitalCalibrationCertificate': 'seine Wurzel ist nicht digitalCalibrationCertificate',
+  'name of the laboratory': 'Name des Labors',
+  'serial number of the item': 'Seriennummer des Gegenstands',
+  'it is for 0 items; expected one instrument': 'es gilt für 0 Gegenstände; erwartet wird ein Messgerät',
+  'it is for {0} instruments, with the serial numbers {1}; give the tool that it is for one of them':
+    'es gilt für {0} Messgeräte mit den Seriennummern {1}; dem Werkzeug, für das es gilt, eine davon geben',
+  'its points are for turning counter-clockwise; a spark plug is tightened clockwise':
+    'seine Messpunkte gelten gegen den Uhrzeigersinn; eine Zündkerze wird im Uhrzeigersinn angezogen',
+  'its points are {0}, not newton metres or millimetres':
+    'seine Messpunkte sind {0}, nicht Newtonmeter oder Millimeter',
+  'no result holds readings (basic_measuredValue) with errors or reference values':
+    'kein Ergebnis enthält Messwerte (basic_measuredValue) mit Abweichungen oder Referenzwerten',
+  'its points carry no expanded uncertainty': 'seine Messpunkte haben keine erweiterte Messunsicherheit',
+  'its lists differ in length': 'seine Listen sind verschieden lang',
+  'readings and reference values do not go together': 'Messwerte und Referenzwerte passen nicht zusammen',
+  '{0} is missing': 'es fehlt: {0}',
+  'one list holds several units': 'eine Liste enthält mehrere Einheiten',
+  'a list of "{0}" holds something that is no number':
+    'eine Liste mit "{0}" enthält etwas, das keine Zahl ist',
+  kelvins: 'Kelvin',
+  'degrees Celsius': 'Grad Celsius',
+  ohms: 'Ohm',
+  volts: 'Volt',
+  'newtons, a force': 'Newton, eine Kraft',
+  pascals: 'Pascal',
+  hectopascals: 'Hektopascal',
+  kilograms: 'Kilogramm',
+  grams: 'Gramm',
+  'cubic centimetres': 'Kubikzentimeter',
+  joules: 'Joule',
+  'figures without a unit': 'Zahlen ohne Einheit',
+  'per cent': 'Prozent',
+  'in the unit {0}': 'in der Einheit {0}',
+  'expected the number of an impact assessment, like IA-1':
+    'erwartet wird die Nummer einer Auswirkungsbewertung, etwa IA-1',
+  'expected a short name in small letters, digits and hyphens':
+    'erwartet wird ein Kurzname aus Kleinbuchstaben, Ziffern und Bindestrichen',
+  'expected the lower end first': 'erwartet wird zuerst das untere Ende',
+  'all readings are the same: a spread of zero is the step of the display, not the repeatability':
+    'alle Messwerte sind gleich: eine Streuung von null ist die Schrittweite der Anzeige, nicht die Wiederholbarkeit',
+  'expected small letters, digits and hyphens, at most 40, a letter first':
+    'erwartet werden Kleinbuchstaben, Ziffern und Bindestriche, höchstens 40, zuerst ein Buchstabe',
+  '"{0}" is an answer to every item; expected another name':
+    '"{0}" ist eine Antwort auf jeden Punkt; erwartet wird ein anderer Name',
+  '"{0}" is there twice': '"{0}" steht zweimal da',
+  '"{0}" is not one of the choices': '"{0}" ist keine der Antworten',
 };

@@ -382,22 +382,22 @@ export const ENTRIES: Entries = {
     '{0}: por encima del margen. Sacar la bujía y revisar su rosca.',
   '{0} went too near the upper limit to be proven. Back the plug out and look at its threads.':
     '{0}: demasiado cerca del límite superior para quedar demostrado. Sacar la bujía y revisar su rosca.',
-  'A plug was loosened ({0}). Was it {1}?': 'Se aflojó una bujía ({0}). ¿Era {1}?',
+  'A plug was loosened ({0}). Was it {1}?': 'Se aflojó una bujía ({0}). ¿Era el {1}?',
   'The readings broke off in the middle of a pull on {0}. The torque that it reached is unknown.':
     'Las lecturas se cortaron en mitad de un tirón ({0}). Se desconoce el par alcanzado.',
   'STOP: {0}: {1}. The plug may have had far more. Back it out and look at its threads.':
     'ALTO: {0}: {1}. La bujía pudo recibir mucho más. Sacarla y revisar su rosca.',
   'STOP: {0} is due, but this plug was tight already ({1}). Was it another one, or was a cylinder left out?':
-    'ALTO: toca {0}, pero esta bujía ya estaba apretada ({1}). ¿Era otra, o se omitió un cilindro?',
+    'ALTO: toca el {0}, pero esta bujía ya estaba apretada ({1}). ¿Era otra, o se omitió un cilindro?',
   'STOP: {0} had stopped short, but this looks like another plug ({1}). Was it {2}?':
-    'ALTO: {0} se había quedado corto, pero esto parece otra bujía ({1}). ¿Era {2}?',
+    'ALTO: el {0} se había quedado corto, pero esto parece otra bujía ({1}). ¿Era el {2}?',
   'No click was seen on {0} ({1}). Did the wrench click?':
     'No se vio ningún clic: {0} ({1}). ¿Hizo clic la llave?',
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
-    'ALTO: una bujía aún giró, pero todos los cilindros están hechos ({0}). ¿Era {1}?',
-  'Was that {0}? ({1}.)': '¿Era {0}? ({1}.)',
+    'ALTO: una bujía aún giró, pero todos los cilindros están hechos ({0}). ¿Era el {1}?',
+  'Was that {0}? ({1}.)': '¿Era el {0}? ({1}.)',
   'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    'ALTO: {0} se apretó demasiado pronto: no demuestra nada. Primero {1}. Sacar la bujía y repetir.',
+    'ALTO: el {0} se apretó demasiado pronto: no demuestra nada. Primero {1}. Sacar la bujía y repetir.',
   'What was this pull? ({0}.)': '¿Qué fue este tirón? ({0}.)',
   'In a hot head the threads seize, and come out with the plug.':
     'En una culata caliente la rosca se agarrota y sale con la bujía.',
@@ -476,7 +476,7 @@ export const ENTRIES: Entries = {
   '# gap attested|# gaps attested': { one: '# separación atestiguada', other: '# separaciones atestiguadas' },
   '# turn attested|# turns attested': { one: '# giro atestiguado', other: '# giros atestiguados' },
   '{0} typed by {1}, attested, not proven by an instrument':
-    '{0}, entrada a mano: {1}, con testimonio, sin demostración por instrumento',
+    '{0}, por entrada manual de {1}: con testimonio, sin demostración por instrumento',
   '{0} REPLAYED, no proof': '{0} REPRODUCIDO, sin prueba',
   '{0} SIMULATED, no proof': '{0} SIMULADO, sin prueba',
   'a person': 'una persona',
@@ -484,7 +484,7 @@ export const ENTRIES: Entries = {
   'the gaps were not checked, as the specification says':
     'las separaciones no se comprobaron, como dice la especificación',
   '{0} typed: attested by a person, NOT proven by an instrument.':
-    '{0}, entrada a mano: testimonio de una persona, NO demostrado por un instrumento.',
+    '{0}, por entrada manual: testimonio de una persona, NO demostrado por un instrumento.',
   '{0}: {1} of {2} jobs; these prove nothing about any engine.':
     '{0}: {1} de {2} órdenes; estas no demuestran nada sobre ningún motor.',
   'Figures of {0} of {1} jobs were typed: attested by a person, NOT proven by an instrument.':
@@ -906,4 +906,63 @@ export const ENTRIES: Entries = {
   '1/12 turn': '1/12 vuelta',
   '1/2 turn': '1/2 vuelta',
   '1/2-2/3 turn': '1/2-2/3 vuelta',
+  'expected an expanded uncertainty': 'se espera una incertidumbre expandida',
+  'expected an uncertainty above zero': 'se espera una incertidumbre mayor que cero',
+  'expected a coverage factor of 1 or more': 'se espera un factor de cobertura de 1 o más',
+  'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m':
+    'se espera "N.m" o "mm"; convertir antes otros valores, 1 lbf·ft = 1.355818 N·m',
+  'expected at least two points': 'se esperan al menos dos puntos',
+  'the reading {0} appears twice': 'la lectura {0} aparece dos veces',
+  'expected one of {0}': 'se espera uno de {0}',
+  'it is nested too deeply': 'está anidado a demasiada profundidad',
+  'not a calibration certificate that can be read: {0}': 'no es un certificado de calibración legible: {0}',
+  'Ask the laboratory for a DCC with such points, or type the points into the JSON form.':
+    'Pedir al laboratorio un DCC con esos puntos, o introducir los puntos en la forma JSON.',
+  'it is far too large': 'es demasiado grande',
+  'it declares a document type, which no DCC does': 'declara un tipo de documento, cosa que ningún DCC hace',
+  'its root is not digitalCalibrationCertificate': 'su raíz no es digitalCalibrationCertificate',
+  'name of the laboratory': 'nombre del laboratorio',
+  'serial number of the item': 'número de serie del objeto',
+  'it is for 0 items; expected one instrument': 'es para 0 objetos; se espera un instrumento',
+  'it is for {0} instruments, with the serial numbers {1}; give the tool that it is for one of them':
+    'es para {0} instrumentos, con los números de serie {1}; dar uno de ellos a la herramienta correspondiente',
+  'its points are for turning counter-clockwise; a spark plug is tightened clockwise':
+    'sus puntos son para giro antihorario; una bujía se aprieta en sentido horario',
+  'its points are {0}, not newton metres or millimetres':
+    'sus puntos son {0}, no newton metros ni milímetros',
+  'no result holds readings (basic_measuredValue) with errors or reference values':
+    'ningún resultado contiene lecturas (basic_measuredValue) con errores o valores de referencia',
+  'its points carry no expanded uncertainty': 'sus puntos no llevan incertidumbre expandida',
+  'its lists differ in length': 'sus listas tienen distinta longitud',
+  'readings and reference values do not go together': 'lecturas y valores de referencia no van juntos',
+  '{0} is missing': 'falta: {0}',
+  'one list holds several units': 'una lista contiene varias unidades',
+  'a list of "{0}" holds something that is no number': 'una lista de "{0}" contiene algo que no es un número',
+  kelvins: 'kelvin',
+  'degrees Celsius': 'grados Celsius',
+  ohms: 'ohmios',
+  volts: 'voltios',
+  'newtons, a force': 'newtons, una fuerza',
+  pascals: 'pascales',
+  hectopascals: 'hectopascales',
+  kilograms: 'kilogramos',
+  grams: 'gramos',
+  'cubic centimetres': 'centímetros cúbicos',
+  joules: 'julios',
+  'figures without a unit': 'números sin unidad',
+  'per cent': 'por ciento',
+  'in the unit {0}': 'en la unidad {0}',
+  'expected the number of an impact assessment, like IA-1':
+    'se espera el número de una evaluación de impacto, como IA-1',
+  'expected a short name in small letters, digits and hyphens':
+    'se espera un nombre corto en minúsculas, cifras y guiones',
+  'expected the lower end first': 'se espera primero el extremo inferior',
+  'all readings are the same: a spread of zero is the step of the display, not the repeatability':
+    'todas las lecturas son iguales: una dispersión nula es el paso del indicador, no la repetibilidad',
+  'expected small letters, digits and hyphens, at most 40, a letter first':
+    'se esperan minúsculas, cifras y guiones, 40 como máximo, primero una letra',
+  '"{0}" is an answer to every item; expected another name':
+    '"{0}" es una respuesta a todo punto; se espera otro nombre',
+  '"{0}" is there twice': '"{0}" aparece dos veces',
+  '"{0}" is not one of the choices': '"{0}" no es una de las opciones',
 };

@@ -265,7 +265,7 @@ export const ENTRIES: Entries = {
   'The figure was checked by {0}.': 'La valeur a été vérifiée par {0}.',
   'The rule for single figures was set by {0}.': 'La règle des valeurs uniques a été fixée par {0}.',
   'The rule for {0} was set by {1}.': 'La règle pour {0} a été fixée par {1}.',
-  'old plug not read': 'vieille bougie non examinée',
+  'old plug not read': 'ancienne bougie non examinée',
   'new plug not checked': 'bougie neuve non contrôlée',
   'the new plug differs in {0}': 'la bougie neuve diffère : {0}',
   'plug to be replaced: {0}': 'bougie à remplacer : {0}',
@@ -386,22 +386,22 @@ export const ENTRIES: Entries = {
     '{0} : au-dessus de la plage. Dévisser la bougie et examiner son filetage.',
   '{0} went too near the upper limit to be proven. Back the plug out and look at its threads.':
     '{0} : trop près de la limite supérieure pour être prouvé. Dévisser la bougie et examiner son filetage.',
-  'A plug was loosened ({0}). Was it {1}?': 'Une bougie a été desserrée ({0}). Était-ce {1} ?',
+  'A plug was loosened ({0}). Was it {1}?': 'Une bougie a été desserrée ({0}). Était-ce le {1} ?',
   'The readings broke off in the middle of a pull on {0}. The torque that it reached is unknown.':
     "Les mesures se sont interrompues au milieu d'une traction ({0}). Le couple atteint est inconnu.",
   'STOP: {0}: {1}. The plug may have had far more. Back it out and look at its threads.':
     'STOP : {0} : {1}. La bougie a pu recevoir bien plus. La dévisser et examiner son filetage.',
   'STOP: {0} is due, but this plug was tight already ({1}). Was it another one, or was a cylinder left out?':
-    'STOP : {0} est à faire, mais cette bougie était déjà serrée ({1}). Était-ce une autre, ou un cylindre a-t-il été oublié ?',
+    'STOP : le {0} est à faire, mais cette bougie était déjà serrée ({1}). Était-ce une autre, ou un cylindre a-t-il été oublié ?',
   'STOP: {0} had stopped short, but this looks like another plug ({1}). Was it {2}?':
-    "STOP : {0} s'était arrêté trop tôt, mais ceci ressemble à une autre bougie ({1}). Était-ce {2} ?",
+    "STOP : le {0} s'était arrêté trop tôt, mais ceci ressemble à une autre bougie ({1}). Était-ce le {2} ?",
   'No click was seen on {0} ({1}). Did the wrench click?':
     'Aucun déclic vu : {0} ({1}). La clé a-t-elle déclenché ?',
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
-    'STOP : une bougie tournait encore, mais tous les cylindres sont faits ({0}). Était-ce {1} ?',
-  'Was that {0}? ({1}.)': 'Était-ce {0} ? ({1}.)',
+    'STOP : une bougie tournait encore, mais tous les cylindres sont faits ({0}). Était-ce le {1} ?',
+  'Was that {0}? ({1}.)': 'Était-ce le {0} ? ({1}.)',
   'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    "STOP : {0} a été serré trop tôt : cela ne prouve rien. D'abord {1}. Dévisser la bougie et recommencer.",
+    "STOP : le {0} a été serré trop tôt : cela ne prouve rien. D'abord {1}. Dévisser la bougie et recommencer.",
   'What was this pull? ({0}.)': "Qu'était cette traction ? ({0}.)",
   'In a hot head the threads seize, and come out with the plug.':
     'Dans une culasse chaude, le filetage grippe et sort avec la bougie.',
@@ -487,7 +487,7 @@ export const ENTRIES: Entries = {
     other: '# angles de rotation attestés',
   },
   '{0} typed by {1}, attested, not proven by an instrument':
-    '{0}, saisie à la main : {1}, attestation, sans preuve par un instrument',
+    '{0}, par saisie manuelle de {1} : attestation, sans preuve par un instrument',
   '{0} REPLAYED, no proof': '{0} REJOUÉ, aucune preuve',
   '{0} SIMULATED, no proof': '{0} SIMULÉ, aucune preuve',
   'a person': 'une personne',
@@ -495,16 +495,16 @@ export const ENTRIES: Entries = {
   'the gaps were not checked, as the specification says':
     "les écartements n'ont pas été contrôlés, comme le dit la spécification",
   '{0} typed: attested by a person, NOT proven by an instrument.':
-    "{0}, saisie à la main : attestation d'une personne, PAS de preuve par un instrument.",
+    "{0}, par saisie manuelle : attestation d'une personne, PAS de preuve par un instrument.",
   '{0}: {1} of {2} jobs; these prove nothing about any engine.':
     '{0} : {1} ordres sur {2} ; ceux-ci ne prouvent rien sur aucun moteur.',
   'Figures of {0} of {1} jobs were typed: attested by a person, NOT proven by an instrument.':
     'Des valeurs de {0} ordres sur {1} ont été saisies à la main : attestées par une personne, NON prouvées par un instrument.',
   'the windows were confirmed': 'les plages ont été confirmées',
   '{0} was confirmed': '{0} a été confirmée',
-  'old plug read, cylinder {0}': 'vieille bougie examinée, cylindre {0}',
-  'old plug read, cylinders {0}': 'vieille bougie examinée, cylindres {0}',
-  'gap of the old plug of cylinder {0}, {1}': 'écartement de la vieille bougie du cylindre {0}, {1}',
+  'old plug read, cylinder {0}': 'ancienne bougie examinée, cylindre {0}',
+  'old plug read, cylinders {0}': 'ancienne bougie examinée, cylindres {0}',
+  'gap of the old plug of cylinder {0}, {1}': "écartement de l'ancienne bougie du cylindre {0}, {1}",
   'new plug checked, cylinder {0}': 'bougie neuve contrôlée, cylindre {0}',
   'new plug checked, cylinders {0}': 'bougie neuve contrôlée, cylindres {0}',
   'gap of cylinder {0}, {1}': 'écartement du cylindre {0}, {1}',
@@ -519,30 +519,30 @@ export const ENTRIES: Entries = {
   'the list for afterwards': 'la liste pour la fin',
   'confirm the windows': 'confirmer les plages',
   'confirm the list before removal': 'confirmer la liste avant la dépose',
-  'read the old plug': 'examiner la vieille bougie',
+  'read the old plug': "examiner l'ancienne bougie",
   'check the new plug': 'contrôler la bougie neuve',
   'measure the gap of the plug': "mesurer l'écartement de la bougie",
   'confirm the list before fitting': 'confirmer la liste avant le montage',
   'confirm the list for afterwards': 'confirmer la liste pour la fin',
   'before the windows were confirmed': 'avant que les plages soient confirmées',
   'before the list before removal was confirmed': 'avant que la liste avant la dépose soit confirmée',
-  'before its old plug was read': 'avant que sa vieille bougie soit examinée',
+  'before its old plug was read': 'avant que son ancienne bougie soit examinée',
   'before its new plug was checked': 'avant que sa bougie neuve soit contrôlée',
   'before the gap of its plug was proven': "avant que l'écartement de sa bougie soit prouvé",
   'before the list before fitting was confirmed': 'avant que la liste avant le montage soit confirmée',
   'after the list for afterwards was confirmed': 'après que la liste pour la fin a été confirmée',
   'the windows are not confirmed': 'les plages ne sont pas confirmées',
   'the list before removal is not confirmed': "la liste avant la dépose n'est pas confirmée",
-  'the old plugs are not read': 'les vieilles bougies ne sont pas examinées',
+  'the old plugs are not read': 'les anciennes bougies ne sont pas examinées',
   'the new plugs are not checked': 'les bougies neuves ne sont pas contrôlées',
-  'the gap of this old plug was measured already': "l'écartement de cette vieille bougie a déjà été mesuré",
+  'the gap of this old plug was measured already': "l'écartement de cette ancienne bougie a déjà été mesuré",
   'the plug whose gap is open is in the engine':
     "la bougie dont l'écartement reste à mesurer est dans le moteur",
   'no gap is due': "aucun écartement n'est à mesurer",
   'no spark plug has such a gap': "aucune bougie n'a un tel écartement",
   'First confirm the windows.': "Confirmer d'abord les plages.",
   'First confirm the list before removal.': "Confirmer d'abord la liste avant la dépose.",
-  'First read the old plugs.': "Examiner d'abord les vieilles bougies.",
+  'First read the old plugs.': "Examiner d'abord les anciennes bougies.",
   'First check the new plugs.': "Contrôler d'abord les bougies neuves.",
   'Confirm how this plug looks, then measure the next.':
     "Confirmer l'aspect de cette bougie, puis mesurer la suivante.",
@@ -551,8 +551,9 @@ export const ENTRIES: Entries = {
   'Measure again, and check the unit.': "Mesurer à nouveau et vérifier l'unité.",
   '{0}; done again since': '{0} ; refait depuis',
   'pull {0} on cylinder {1} came {2}': 'la traction {0} sur le cylindre {1} est venue {2}',
-  'an old plug was loosened (pull {0}) and came {1}': 'une vieille bougie a été desserrée (traction {0}) {1}',
-  'the old plug of cylinder {0} came {1}': 'la vieille bougie du cylindre {0} est venue {1}',
+  'an old plug was loosened (pull {0}) and came {1}':
+    'une ancienne bougie a été desserrée (traction {0}) {1}',
+  'the old plug of cylinder {0} came {1}': "l'ancienne bougie du cylindre {0} est venue {1}",
   'the plug of cylinder {0}, by angle, came {1}': "la bougie du cylindre {0}, à l'angle, est venue {1}",
   'the gap of cylinder {0} came {1}': "l'écartement du cylindre {0} est venu {1}",
   'OUT OF ORDER': 'HORS ORDRE',
@@ -793,9 +794,9 @@ export const ENTRIES: Entries = {
   'Answer the open question first.': "Répondre d'abord à la question ouverte.",
   'The windows are already confirmed.': 'Les plages sont déjà confirmées.',
   'No trial click is due.': "Aucun déclic d'essai n'est à faire.",
-  'This job does not record old plugs.': 'Cet ordre ne relève pas les vieilles bougies.',
+  'This job does not record old plugs.': 'Cet ordre ne relève pas les anciennes bougies.',
   'Too early. First {0}.': "Trop tôt. D'abord {0}.",
-  'read the old plugs': 'examiner les vieilles bougies',
+  'read the old plugs': 'examiner les anciennes bougies',
   'check the new plugs': 'contrôler les bougies neuves',
   'measure the gaps': 'mesurer les écartements',
   'Cylinder {0} is proven by its turn.': 'Le cylindre {0} est prouvé par sa rotation.',
@@ -867,7 +868,7 @@ export const ENTRIES: Entries = {
   'runs without misfire': 'tourne sans raté',
   misfires: 'a des ratés',
   'not run': 'pas tourné',
-  'Old plugs': 'Vieilles bougies',
+  'Old plugs': 'Anciennes bougies',
   'kept in cylinder order': "gardées dans l'ordre des cylindres",
   'given to the customer': 'remises au client',
   scrapped: 'mises au rebut',
@@ -923,4 +924,66 @@ export const ENTRIES: Entries = {
   '1/12 turn': '1/12 tour',
   '1/2 turn': '1/2 tour',
   '1/2-2/3 turn': '1/2-2/3 tour',
+  'expected an expanded uncertainty': 'une incertitude élargie est attendue',
+  'expected an uncertainty above zero': 'une incertitude supérieure à zéro est attendue',
+  'expected a coverage factor of 1 or more': "un facteur d'élargissement d'au moins 1 est attendu",
+  'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m':
+    '"N.m" ou "mm" attendu ; convertir d\'abord les autres valeurs, 1 lbf·ft = 1.355818 N·m',
+  'expected at least two points': 'au moins deux points sont attendus',
+  'the reading {0} appears twice': 'la mesure {0} figure deux fois',
+  'expected one of {0}': "attendu : l'un de {0}",
+  'it is nested too deeply': 'il est imbriqué trop profondément',
+  'not a calibration certificate that can be read: {0}':
+    "ce n'est pas un certificat d'étalonnage lisible : {0}",
+  'Ask the laboratory for a DCC with such points, or type the points into the JSON form.':
+    'Demander au laboratoire un DCC avec de tels points, ou saisir les points dans la forme JSON.',
+  'it is far too large': 'il est bien trop grand',
+  'it declares a document type, which no DCC does':
+    'il déclare un type de document, ce que ne fait aucun DCC',
+  'its root is not digitalCalibrationCertificate': "sa racine n'est pas digitalCalibrationCertificate",
+  'name of the laboratory': 'nom du laboratoire',
+  'serial number of the item': "numéro de série de l'objet",
+  'it is for 0 items; expected one instrument': 'il est pour 0 objet ; un instrument est attendu',
+  'it is for {0} instruments, with the serial numbers {1}; give the tool that it is for one of them':
+    "il est pour {0} instruments, de numéros de série {1} ; donner l'un d'eux à l'outil concerné",
+  'its points are for turning counter-clockwise; a spark plug is tightened clockwise':
+    'ses points sont pour le sens antihoraire ; une bougie se serre dans le sens horaire',
+  'its points are {0}, not newton metres or millimetres':
+    'ses points sont : {0}, et non newtons-mètres ou millimètres',
+  'no result holds readings (basic_measuredValue) with errors or reference values':
+    'aucun résultat ne contient de mesures (basic_measuredValue) avec erreurs ou valeurs de référence',
+  'its points carry no expanded uncertainty': "ses points ne portent pas d'incertitude élargie",
+  'its lists differ in length': "ses listes n'ont pas la même longueur",
+  'readings and reference values do not go together': 'mesures et valeurs de référence ne vont pas ensemble',
+  '{0} is missing': 'il manque : {0}',
+  'one list holds several units': 'une liste contient plusieurs unités',
+  'a list of "{0}" holds something that is no number':
+    'une liste de "{0}" contient quelque chose qui n\'est pas un nombre',
+  kelvins: 'kelvins',
+  'degrees Celsius': 'degrés Celsius',
+  ohms: 'ohms',
+  volts: 'volts',
+  'newtons, a force': 'newtons, une force',
+  pascals: 'pascals',
+  hectopascals: 'hectopascals',
+  kilograms: 'kilogrammes',
+  grams: 'grammes',
+  'cubic centimetres': 'centimètres cubes',
+  joules: 'joules',
+  'figures without a unit': 'nombres sans unité',
+  'per cent': 'pour cent',
+  'in the unit {0}': "dans l'unité {0}",
+  'expected the number of an impact assessment, like IA-1':
+    "le numéro d'une évaluation d'impact est attendu, comme IA-1",
+  'expected a short name in small letters, digits and hyphens':
+    "un nom court en minuscules, chiffres et traits d'union est attendu",
+  'expected the lower end first': 'la borne inférieure est attendue en premier',
+  'all readings are the same: a spread of zero is the step of the display, not the repeatability':
+    "toutes les mesures sont égales : une dispersion nulle est le pas de l'affichage, non la répétabilité",
+  'expected small letters, digits and hyphens, at most 40, a letter first':
+    "attendu : minuscules, chiffres et traits d'union, 40 au plus, une lettre d'abord",
+  '"{0}" is an answer to every item; expected another name':
+    '"{0}" est une réponse à tout point ; un autre nom est attendu',
+  '"{0}" is there twice': '"{0}" figure deux fois',
+  '"{0}" is not one of the choices': '"{0}" n\'est pas l\'un des choix',
 };
