@@ -34,7 +34,7 @@ function together(plugs: readonly PlugRow[]): readonly Alike[] {
 
 const cells = ({ row, cylinders }: Alike) =>
   [
-    cylinders.join(', '),
+    [...cylinders].sort((a, b) => a - b).join(', '),
     row.condition,
     row.damage || w`none seen`,
     row.thread,

@@ -12,7 +12,8 @@ import type { CylinderState, JobState } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
 import { shopPercent } from '../plug/tightening.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { SI, shownUnits } from '../quantity/shown.ts';
+import { phrases, spokenLanguage, w } from '../words/catalogue.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, type CylinderRow, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
@@ -278,8 +279,15 @@ function otherCopies({ replaces, beforeSigning }: ReportInput): string {
       ? []
       : [w`The record was countersigned since: copies from before have the fingerprint ${beforeSigning}.`]),
   ];
-  return texts.join(' ');
+  return [...texts, ...(texts.length === 0 || isUsual() ? [] : [inOtherWords()])].join(' ');
 }
+
+/** English, in N·m and mm. */
+const isUsual = () =>
+  spokenLanguage() === 'en' && shownUnits().torque === SI.torque && shownUnits().length === SI.length;
+
+const inOtherWords = () =>
+  w`Pages in another language or in other units are other papers of the same record, with the same fingerprint.`;
 
 function engineText(engine: JobState['order']['engine']): string {
   const head = engine.headMaterial === 'aluminium' ? w`aluminium head` : w`cast-iron head`;

@@ -59,7 +59,7 @@ export function windowFacts({
 const PLUG_NUMBER = 22;
 const WRENCH_SHOWED = 34;
 /** A torque has longer verdicts. */
-const VERDICT = { gap: 64, torque: 77 } as const;
+const VERDICT = { gap: 71, torque: 74 } as const;
 
 /** With an adapter there is a column more: what the wrench itself showed. What is added comes off the verdicts, which have room. */
 function columnsOf({ positions, adapter }: ReportModel): readonly Column[] {
@@ -75,14 +75,14 @@ function columnsOf({ positions, adapter }: ReportModel): readonly Column[] {
     { title: w`Gap verdict`, share: VERDICT.gap - less },
     number(w`Pull no.`, 20),
     { title: w`Pull at, UTC`, share: 35 },
-    { title: w`Kind`, share: 51 },
+    { title: w`Kind`, share: 49 },
     ...(adapter
       ? [number(w`Wrench showed`, WRENCH_SHOWED), number(w`Peak at plug`, 29)]
       : [number(w`Peak ${nm}`, 29)]),
     number(w`± U ${nm}`, 28),
     number(w`First release ${nm}`, 34),
     number(w`Follow-through ${nm}`, 36),
-    number(w`Prob. within limits`, 38),
+    number(w`Prob. within limits`, 36),
     { title: w`Torque verdict`, share: VERDICT.torque - less },
   ];
 }

@@ -73,6 +73,20 @@ describe('what a paper says', () => {
   });
 });
 
+describe('a reprint', () => {
+  test('in another language says that it is another paper of the same record, where the record names what it replaces', async () => {
+    const replaces = 'f'.repeat(64);
+    const { input } = madeJob(V8_WITH_REDO);
+    const otherCopies = (reader: PaperReader, given: string | null = replaces) =>
+      madeFor(reader, () => reportModel({ ...input, replaces: given })).fingerprint.otherCopies;
+    const german = await readerOf({ language: 'de', units: SI });
+    expect(otherCopies(german)).toContain(replaces);
+    expect(otherCopies(german)).toContain('andere Papiere desselben Protokolls');
+    expect(otherCopies(ANYBODY)).not.toContain('another language');
+    expect(otherCopies(german, null)).toBe('');
+  });
+});
+
 describe('the file', () => {
   test.each(LANGUAGES)('names its language and its units: %s', async (language) => {
     const pdf = await drawnFor({ language, units: IMPERIAL });

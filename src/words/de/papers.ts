@@ -161,7 +161,7 @@ export const ENTRIES: Entries = {
   '{0}: what it came to': '{0}: was dabei herauskam',
   'VOID: the readings of this job prove nothing.':
     'UNGÜLTIG: die Messwerte dieses Auftrags weisen nichts nach.',
-  Probability: 'Wahrscheinlichkeit',
+  Probability: 'Wahrsch.',
   Tries: 'Versuche',
   '{0} gap, {1} pull': '{0} Abstand, {1} Zug',
   'The jobs on this vehicle': 'Die Aufträge an diesem Fahrzeug',
@@ -851,4 +851,6 @@ export const ENTRIES: Entries = {
   'the technician has a key and did NOT sign': 'der Mechaniker hat einen Schlüssel und hat NICHT signiert',
   "this shop does without technicians' signatures":
     'diese Werkstatt verzichtet auf Signaturen der Mechaniker',
+  'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
+    'Seiten in einer anderen Sprache oder in anderen Einheiten sind andere Papiere desselben Protokolls, mit demselben Fingerabdruck.',
 };

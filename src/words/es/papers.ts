@@ -841,4 +841,6 @@ export const ENTRIES: Entries = {
   'the technician has no key of his own': 'el técnico no tiene clave propia',
   'the technician has a key and did NOT sign': 'el técnico tiene clave y NO firmó',
   "this shop does without technicians' signatures": 'este taller prescinde de firmas de los técnicos',
+  'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
+    'Las páginas en otro idioma o en otras unidades son otros documentos de la misma acta, con la misma huella.',
 };

@@ -841,4 +841,6 @@ export const ENTRIES: Entries = {
   'the technician has no key of his own': "le technicien n'a pas de clé à lui",
   'the technician has a key and did NOT sign': "le technicien a une clé et n'a PAS signé",
   "this shop does without technicians' signatures": 'cet atelier se passe de signatures des techniciens',
+  'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
+    "Des pages dans une autre langue ou d'autres unités sont d'autres documents du même relevé, avec la même empreinte.",
 };
