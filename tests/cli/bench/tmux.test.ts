@@ -150,7 +150,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('c', '1');
     await bench.shows('Which pull was on another plug?');
     bench.press('Enter', '7', 'Enter');
-    await bench.shows(/belong to cylinder\s+7\?/);
+    await bench.shows(/belong to\s+cylinder\s+7\?/);
     bench.press('1');
     await bench.shows('Cylinder 7 torque OK');
     await bench.shows('Cylinder 5: fit the plug by hand');
