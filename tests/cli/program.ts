@@ -23,21 +23,19 @@ export interface Running {
   readonly type: (line: string) => void;
 }
 
-const children = new Set<ChildProcess>();
-// Not behind the tests of a file: files that share a worker load this once.
-process.once('exit', () => {
-  for (const child of children) child.kill('SIGKILL');
-});
-
-/** Starts the built program, as a user would; it is ended with its worker at the latest. */
+/** Starts the built program, as a user would; it is ended with its test at the latest. */
 export function start(args: readonly string[], options: { readonly cwd?: string } = {}): Running {
+  const running = launched(args, options);
+  onTestFinished(() => void running.child.kill('SIGKILL'));
+  return running;
+}
+
+function launched(args: readonly string[], options: { readonly cwd?: string }): Running {
   const child = spawn(process.execPath, [BIN, ...args], {
     cwd: options.cwd,
     env: { ...process.env, LANG: 'C.UTF-8', NODE_ENV: 'production' },
     stdio: ['pipe', 'pipe', 'pipe'],
   });
-  children.add(child);
-  child.on('close', () => children.delete(child));
   let stdout = '';
   let stderr = '';
   const waiting: (() => void)[] = [];
@@ -72,7 +70,7 @@ export function start(args: readonly string[], options: { readonly cwd?: string 
 
 /** Runs the built program to its end. */
 export const run = (args: readonly string[], options: { readonly cwd?: string } = {}): Promise<Ended> => {
-  const running = start(args, options);
+  const running = launched(args, options);
   running.child.stdin?.end();
   return running.ended;
 };
