@@ -770,8 +770,8 @@ export const ENTRIES: Entries = {
   'NOT FIT': 'UNGEEIGNET',
   'in {0}': 'in {0}',
   'categories (ndc)': 'Klassen (ndc)',
-  ', ask': ', Frage offen',
-  ', again': ', noch einmal',
+  ', ask': ', Frage',
+  ', again': ', neu',
   'COMPLETE.': 'VOLLSTÄNDIG.',
   'COMPLETE. {0}.': 'VOLLSTÄNDIG. {0}.',
   'The turn of cylinder {0} is NOT proven: somebody answered for it.':

@@ -755,8 +755,8 @@ export const ENTRIES: Entries = {
   'NOT FIT': 'NO APTO',
   'in {0}': 'en {0}',
   'categories (ndc)': 'categorías (ndc)',
-  ', ask': ', pregunta abierta',
-  ', again': ', otra vez',
+  ', ask': ', resp.',
+  ', again': ', otra',
   'COMPLETE.': 'COMPLETO.',
   'COMPLETE. {0}.': 'COMPLETO. {0}.',
   'The turn of cylinder {0} is NOT proven: somebody answered for it.':
