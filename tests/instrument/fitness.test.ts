@@ -4,6 +4,7 @@ import { dueDate, misdescribed } from '../../src/instrument/fitness.ts';
 import { type Instrument, instrumentSchema } from '../../src/instrument/instrument.ts';
 import { problemOf, unfit } from '../../src/instrument/unfit.ts';
 import { pathText } from '../../src/problem.ts';
+import { inUnits } from '../../src/quantity/shown.ts';
 
 const CERTIFICATE: Certificate = {
   number: 'C-7',
@@ -114,6 +115,13 @@ describe('an instrument that is unfit for the task', () => {
     });
     expect(beyond && problemOf(beyond).message).toBe(
       'it is calibrated from 10 to 60 N·m; this job asks for 25 to 60.1 N·m',
+    );
+    const inPoundFeet = inUnits(
+      { torque: '[ft_i].[lbf_av]', length: 'mm' },
+      () => beyond && problemOf(beyond).message,
+    );
+    expect(inPoundFeet).toBe(
+      'it is calibrated from 7.376 to 44.25 lbf·ft; this job asks for 18.44 to 44.33 lbf·ft',
     );
   });
 });

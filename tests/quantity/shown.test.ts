@@ -1,6 +1,15 @@
 /** Figures in the units that a shop reads. Factors: NIST Special Publication 811 (2008), appendix B.8. */
 import { describe, expect, it } from 'vitest';
-import { gapText, inUnits, SI, shownFigure, shownUnits, torqueText } from '../../src/quantity/shown.ts';
+import {
+  briefFigure,
+  gapText,
+  inUnits,
+  roughTorque,
+  SI,
+  shownFigure,
+  shownUnits,
+  torqueText,
+} from '../../src/quantity/shown.ts';
 
 const US = { torque: '[ft_i].[lbf_av]', length: '[in_i]' } as const;
 
@@ -23,6 +32,15 @@ describe('a figure that people read', () => {
     [0.75, '0.0295 in'],
   ])('shows %d mm as %s', (mm, text) => {
     expect(inUnits(US, () => gapText(mm))).toBe(text);
+  });
+
+  it('leaves needless zeros out where a sentence reads better so', () => {
+    expect([briefFigure(0.75, 'mm'), briefFigure(25, 'N.m'), roughTorque(30.04)]).toEqual([
+      '0.75',
+      '25',
+      '30',
+    ]);
+    expect(inUnits(US, () => [briefFigure(0.75, 'mm'), roughTorque(30.04)])).toEqual(['0.0295', '22.2']);
   });
 
   it('has no zero with a minus sign', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Note } from '../../../src/plug/note.ts';
+import { inUnits } from '../../../src/quantity/shown.ts';
 import { noteLines } from '../../../src/report/words/index.ts';
 import { exampleOrder } from '../../job/workshop.ts';
 
@@ -25,5 +26,13 @@ describe('the notes of an order in words', () => {
       'The figure was checked by B. Foreman.',
       'The rule for anti-seize threads was set by A. Foreman.',
     ]);
+  });
+
+  it('give torques in the unit that the shop reads', () => {
+    const notes: readonly Note[] = [
+      { code: 'outside-general-tables', lowestNm: 20, highestNm: 30.04, seat: 'gasket', head: 'aluminium' },
+    ];
+    const [line] = inUnits({ torque: '[ft_i].[lbf_av]', length: 'mm' }, () => noteLines(order, notes));
+    expect(line).toMatch(/^General tables say 14\.8 to 22\.2 lbf·ft /);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openItemSchema } from '../../../src/job/open-item.ts';
+import { inUnits } from '../../../src/quantity/shown.ts';
 import {
   checkText,
   choiceText,
@@ -67,6 +68,13 @@ describe('what a gap asks for', () => {
     expect(gapStepText({ ...barred, bentMm: 0.04 })).toBe(
       'it was bent, but the specification does not allow adjusting',
     );
+  });
+
+  it('and in inches where the shop reads inches', () => {
+    const text = inUnits({ torque: 'N.m', length: '[in_i]' }, () =>
+      gapStepText({ do: 'regap', bentMm: 0, bendMm: 0.0512 }),
+    );
+    expect(text).toBe('bend the ground electrode at its base by 0.0020 in and measure again');
   });
 });
 
