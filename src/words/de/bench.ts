@@ -744,8 +744,8 @@ export const ENTRIES: Entries = {
   WEAK: 'SCHWACH',
   'NOT FIT': 'UNGEEIGNET',
   'categories (ndc)': 'Klassen (ndc)',
-  ', ask': ', Frage offen',
-  ', again': ', noch einmal',
+  ', ask': ', Frage',
+  ', again': ', neu',
   'COMPLETE.': 'VOLLSTÄNDIG.',
   'COMPLETE. {0}.': 'VOLLSTÄNDIG. {0}.',
   'The turn of cylinder {0} is NOT proven: somebody answered for it.':

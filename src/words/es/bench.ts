@@ -729,8 +729,8 @@ export const ENTRIES: Entries = {
   WEAK: 'DEBIL',
   'NOT FIT': 'NO APTO',
   'categories (ndc)': 'categorías (ndc)',
-  ', ask': ', pregunta abierta',
-  ', again': ', otra vez',
+  ', ask': ', resp.',
+  ', again': ', otra',
   'COMPLETE.': 'COMPLETO.',
   'COMPLETE. {0}.': 'COMPLETO. {0}.',
   'The turn of cylinder {0} is NOT proven: somebody answered for it.':

@@ -736,8 +736,8 @@ export const ENTRIES: Entries = {
   WEAK: 'FAIBLE',
   'NOT FIT': 'INAPTE',
   'categories (ndc)': 'catégories (ndc)',
-  ', ask': ', question ouverte',
-  ', again': ', à refaire',
+  ', ask': ', rép.',
+  ', again': ', bis',
   'COMPLETE.': 'COMPLET.',
   'COMPLETE. {0}.': 'COMPLET. {0}.',
   'The turn of cylinder {0} is NOT proven: somebody answered for it.':
