@@ -324,6 +324,7 @@ export const ENTRIES: Entries = {
     'Verbindung nicht authentifiziert: ein anderes Gerät könnte sich als dieses Werkzeug ausgeben',
   'reports serial {0}, the station lists {1}': 'meldet Seriennummer {0}, der Arbeitsplatz führt {1}',
   'on no cylinder': 'an keinem Zylinder',
+  'peak {0}': 'Spitze {0}',
   ', peak {0}': ', Spitzenwert {0}',
   'Pull {0} placed again, {1}': 'Zug {0} neu zugeordnet, {1}',
   'Pull {0}, {1}': 'Zug {0}, {1}',

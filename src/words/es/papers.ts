@@ -320,6 +320,7 @@ export const ENTRIES: Entries = {
     'enlace no autenticado: otro aparato podría hacerse pasar por esta herramienta',
   'reports serial {0}, the station lists {1}': 'comunica el número de serie {0}, el puesto indica {1}',
   'on no cylinder': 'en ningún cilindro',
+  'peak {0}': 'máx. {0}',
   ', peak {0}': ', valor máximo {0}',
   'Pull {0} placed again, {1}': 'Tirón {0} asignado de nuevo, {1}',
   'Pull {0}, {1}': 'Tirón {0}, {1}',

@@ -319,6 +319,7 @@ export const ENTRIES: Entries = {
     'liaison non authentifiée : un autre appareil pourrait se faire passer pour cet outil',
   'reports serial {0}, the station lists {1}': 'annonce le numéro de série {0}, le poste indique {1}',
   'on no cylinder': 'sur aucun cylindre',
+  'peak {0}': 'crête {0}',
   ', peak {0}': ', valeur de crête {0}',
   'Pull {0} placed again, {1}': 'Traction {0} attribuée de nouveau, {1}',
   'Pull {0}, {1}': 'Traction {0}, {1}',
