@@ -16,7 +16,7 @@ async function moduleOf(contents) {
   return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`);
 }
 
-/** A row for each sentence of these scripts: its number, and its wordings in the languages but English, in their order. */
+/** The sentences of these scripts: their numbers, and for each language but English their wordings in the same order. */
 export async function packedWords(scripts) {
   const { LANGUAGES, numberOf, entriesOf } = await moduleOf(
     `export { LANGUAGES } from './src/words/catalogue.ts';
@@ -33,14 +33,17 @@ export async function packedWords(scripts) {
   );
   const numbers = new Set(sentences.map(numberOf));
   if (numbers.size !== sentences.length) throw new Error('two sentences of the page have the same number');
-  return sentences.map((english) => [
-    numberOf(english),
-    ...dictionaries.map((wordings, at) => {
-      const wording = wordings[english];
+  const wordings = dictionaries.map((entries, at) =>
+    sentences.map((english) => {
+      const wording = entries[english];
       if (wording === undefined) throw new Error(`no ${others[at]} for: ${english}`);
       return wording;
     }),
-  ]);
+  );
+  return {
+    numbers: [...numbers],
+    wordings: Object.fromEntries(others.map((one, at) => [one, wordings[at]])),
+  };
 }
 
 /** A source may say more than what of it is in the script: a sentence is there if all its parts are, less what quoting changes. */

@@ -1,4 +1,5 @@
 /** The reader's language: by the preference of the browser, or chosen on the page. Its words lie packed in the page. */
+import { decompress } from 'fzstd';
 import { ENGLISH, LANGUAGES, type Language, phrases, speak, type Wording } from '../../words/catalogue.ts';
 import { dictionaryIn, type PackedWords } from '../../words/packed.ts';
 import { fromBase85 } from './base85.ts';
@@ -13,27 +14,26 @@ const OWN_NAMES: Readonly<Record<Language, string>> = {
 };
 
 /** What the build packed into a template of the page. */
-export function unpackedFrom(id: string): Promise<string> {
-  const bytes = fromBase85(byId(id, HTMLTemplateElement).content.textContent.trim());
-  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).text();
+export const unpackedFrom = (id: string): string =>
+  new TextDecoder().decode(decompress(fromBase85(byId(id, HTMLTemplateElement).content.textContent.trim())));
+
+/** As the build packs it: the numbers of sentences, and for each language their wordings in the same order. */
+interface AllWords {
+  readonly numbers: readonly string[];
+  readonly wordings: Readonly<Record<Exclude<Language, 'en'>, readonly Wording[]>>;
 }
 
-/** A sentence a row, as the build packs it: its number, and its wordings in the languages but English, in their order. */
-type Row = readonly [string, ...Wording[]];
-let rows: Promise<readonly Row[]> | null = null;
+let all: AllWords | null = null;
 let words: PackedWords | null = null;
 
 /** Null for English. */
 export const wordsNow = (): PackedWords | null => words;
 
-async function wordsOf(language: Language): Promise<PackedWords | null> {
-  const column = LANGUAGES.indexOf(language);
-  if (column === 0) return null;
-  rows ??= unpackedFrom('words').then((text) => JSON.parse(text) as readonly Row[]);
-  return {
-    language,
-    wordings: Object.fromEntries((await rows).map((row) => [row[0], row[column] ?? ''])),
-  };
+function wordsOf(language: Exclude<Language, 'en'>): PackedWords {
+  // Not from outside: the page that packs it is this one.
+  const { numbers, wordings } = (all ??= JSON.parse(unpackedFrom('words')) as AllWords);
+  const own = wordings[language];
+  return { language, wordings: Object.fromEntries(numbers.map((number, at) => [number, own[at] ?? ''])) };
 }
 
 /** The first language of the reader that there is; English for any other. */
@@ -42,24 +42,21 @@ export const preferred = (wanted: readonly string[]): Language =>
     .map((tag) => LANGUAGES.find((one) => tag.toLowerCase().split('-')[0] === one))
     .find((one) => one !== undefined) ?? 'en';
 
-/** Says the page in the reader's language, and in every other that is chosen: `changes` gets each choice as it is made. */
-export async function offerLanguages(changes: (changed: Promise<void>) => void): Promise<void> {
+/** Says the page in the reader's language, and in every other that is chosen. */
+export function offerLanguages(chosen: () => void): void {
   const choice = byId('language', HTMLSelectElement);
   choice.append(...LANGUAGES.map((one) => h('option', { value: one, lang: one }, OWN_NAMES[one])));
   choice.value = preferred(navigator.languages);
-  const chosen = () => LANGUAGES.find((one) => one === choice.value) ?? 'en';
-  choice.addEventListener('change', () => changes(speakOnPage(chosen())));
-  if (chosen() !== 'en') await speakOnPage(chosen());
+  const take = () => speakOnPage(LANGUAGES.find((one) => one === choice.value) ?? 'en');
+  choice.addEventListener('change', () => {
+    take();
+    chosen();
+  });
+  take();
 }
 
-let last = 0;
-
-async function speakOnPage(language: Language): Promise<void> {
-  const turn = ++last;
-  const wanted = await wordsOf(language);
-  // Somebody who goes through the list by keys has chosen another one meanwhile.
-  if (turn !== last) return;
-  words = wanted;
+function speakOnPage(language: Language): void {
+  words = language === 'en' ? null : wordsOf(language);
   speak(words === null ? ENGLISH : dictionaryIn(words));
   document.documentElement.lang = language;
   sayPage();

@@ -16,11 +16,11 @@ let worker: Worker | null = null;
 let program: string | null = null;
 
 /** The text of the worker lies packed in the page, so that there is one file and nothing is fetched. */
-const workerProgram = async (): Promise<string> =>
-  URL.createObjectURL(new Blob([await unpackedFrom('worker')], { type: 'text/javascript' }));
+const workerProgram = (): string =>
+  URL.createObjectURL(new Blob([unpackedFrom('worker')], { type: 'text/javascript' }));
 
-async function workerNow(): Promise<Worker> {
-  program ??= await workerProgram();
+function workerNow(): Worker {
+  program ??= workerProgram();
   if (worker !== null) return worker;
   const fresh = new Worker(program);
   fresh.addEventListener('message', ({ data }: MessageEvent<Told>) => take(data));
@@ -34,10 +34,9 @@ async function workerNow(): Promise<Worker> {
 
 const post = (to: Worker, asked: Asked) => to.postMessage(asked);
 
-async function ask(given: readonly NamedFile[], one: string | null = null): Promise<void> {
-  await speaking;
+function ask(given: readonly NamedFile[], one: string | null = null): void {
   busy(w`Reading …`);
-  post(await workerNow(), { kind: 'files', given, held, one, readAt: new Date().toISOString() });
+  post(workerNow(), { kind: 'files', given, held, one, readAt: new Date().toISOString() });
 }
 
 /** The worker is ended whatever it does, so that no file can hold the page. */
@@ -106,11 +105,11 @@ function show(shown: Shown, isAgain: boolean): void {
 }
 
 function viewOf(shown: Shown): readonly (Node | null)[] {
-  const open = (file: string) => void ask([], file);
+  const open = (file: string) => ask([], file);
   if (shown.kind === 'record') {
     const isOneOfMany = held.subject.length > 1 || held.subject[0]?.path.endsWith('.zip') === true;
     return [
-      isOneOfMany ? button(w`Back to all records`, () => void ask([]), { class: 'back' }) : null,
+      isOneOfMany ? button(w`Back to all records`, () => ask([]), { class: 'back' }) : null,
       ...recordView(shown),
     ];
   }
@@ -120,7 +119,7 @@ function viewOf(shown: Shown): readonly (Node | null)[] {
 for (const id of ['files', 'folder', 'trust-file']) {
   const input = byId(id, HTMLInputElement);
   input.addEventListener('change', () => {
-    if (input.files !== null && input.files.length > 0) void ask(chosenFiles(input.files));
+    if (input.files !== null && input.files.length > 0) ask(chosenFiles(input.files));
     input.value = '';
   });
 }
@@ -145,14 +144,11 @@ addEventListener('drop', (event) => {
 function inOtherLanguage(): void {
   if (held.trust === null) trustPlace.replaceChildren(w`You trust nobody yet.`);
   if (worker !== null) post(worker, { kind: 'language', words: wordsNow() });
-  else if (held.subject.length > 0) void ask([]);
+  else if (held.subject.length > 0) ask([]);
 }
 
-let speaking = offerLanguages((changed) => {
-  speaking = changed.then(inOtherLanguage);
-});
+offerLanguages(inOtherLanguage);
 trustPlace.replaceChildren(w`You trust nobody yet.`);
-void speaking.then(inOtherLanguage);
 
 /** A page that was made with a record inside shows it at once. */
 const inside = byId('given', HTMLTemplateElement);
@@ -162,5 +158,5 @@ if (name !== '') {
   const bytes = Uint8Array.from(atob(inside.content.textContent.trim()), (character) =>
     character.charCodeAt(0),
   );
-  void ask([{ path: name, file: new Blob([bytes]) }]);
+  ask([{ path: name, file: new Blob([bytes]) }]);
 }

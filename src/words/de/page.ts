@@ -148,13 +148,13 @@ export const ENTRIES: Entries = {
   'In the log {0} of {1} entries, root {2}. The station signed it; nobody else has witnessed it here.':
     'Im Logbuch {0} mit {1} Einträgen, Wurzel {2}. Der Arbeitsplatz hat es signiert; sonst hat es hier niemand bezeugt.',
   'Every plug must end within {0}. Allowing for what this wrench may be off, a reading proves that only within {1}.':
-    'Jede Zündkerze muss am Ende innerhalb {0} liegen. Mit dem, was dieser Schlüssel falsch zeigen kann, weist ein Messwert das nur innerhalb {1} nach.',
+    'Jede Zündkerze muss am Ende bei {0} liegen. Mit dem, was dieser Schlüssel falsch zeigen kann, weist ein Messwert das nur bei {1} nach.',
   'Every plug must end within {0}. No reading of this wrench proves that: it is too coarse.':
-    'Jede Zündkerze muss am Ende innerhalb {0} liegen. Kein Messwert dieses Schlüssels weist das nach: er ist zu ungenau.',
+    'Jede Zündkerze muss am Ende bei {0} liegen. Kein Messwert dieses Schlüssels weist das nach: er ist zu ungenau.',
   'Every gap must be within {0}. Allowing for what this gauge may be off, a reading proves that only within {1}.':
-    'Jeder Elektrodenabstand muss innerhalb {0} liegen. Mit dem, was diese Lehre falsch zeigen kann, weist ein Messwert das nur innerhalb {1} nach.',
+    'Jeder Elektrodenabstand muss bei {0} liegen. Mit dem, was diese Lehre falsch zeigen kann, weist ein Messwert das nur bei {1} nach.',
   'Every gap must be within {0}. No reading of this gauge proves that: it is too coarse.':
-    'Jeder Elektrodenabstand muss innerhalb {0} liegen. Kein Messwert dieser Lehre weist das nach: sie ist zu ungenau.',
+    'Jeder Elektrodenabstand muss bei {0} liegen. Kein Messwert dieser Lehre weist das nach: sie ist zu ungenau.',
   'click {0}': 'Klick {0}',
   'this is no record, PDF, package, trust list, checkpoint, policy or time stamp':
     'das ist kein Protokoll, PDF, Paket, keine Vertrauensliste, kein Prüfpunkt, keine Richtlinie und kein Zeitstempel',

@@ -147,13 +147,13 @@ export const ENTRIES: Entries = {
   'In the log {0} of {1} entries, root {2}. The station signed it; nobody else has witnessed it here.':
     'En el registro {0} de {1} entradas, raíz {2}. Lo firmó el puesto; nadie más lo ha atestiguado aquí.',
   'Every plug must end within {0}. Allowing for what this wrench may be off, a reading proves that only within {1}.':
-    'Cada bujía debe quedar dentro de {0}. Contando con el posible error de esta llave, una lectura solo lo demuestra dentro de {1}.',
+    'Cada bujía debe quedar en el margen de {0}. Contando con el posible error de esta llave, una lectura solo lo demuestra en el de {1}.',
   'Every plug must end within {0}. No reading of this wrench proves that: it is too coarse.':
-    'Cada bujía debe quedar dentro de {0}. Ninguna lectura de esta llave lo demuestra: es demasiado imprecisa.',
+    'Cada bujía debe quedar en el margen de {0}. Ninguna lectura de esta llave lo demuestra: es demasiado imprecisa.',
   'Every gap must be within {0}. Allowing for what this gauge may be off, a reading proves that only within {1}.':
-    'Cada separación debe estar dentro de {0}. Contando con el posible error de esta galga, una lectura solo lo demuestra dentro de {1}.',
+    'Cada separación debe estar en el margen de {0}. Contando con el posible error de esta galga, una lectura solo lo demuestra en el de {1}.',
   'Every gap must be within {0}. No reading of this gauge proves that: it is too coarse.':
-    'Cada separación debe estar dentro de {0}. Ninguna lectura de esta galga lo demuestra: es demasiado imprecisa.',
+    'Cada separación debe estar en el margen de {0}. Ninguna lectura de esta galga lo demuestra: es demasiado imprecisa.',
   'click {0}': 'clic {0}',
   'this is no record, PDF, package, trust list, checkpoint, policy or time stamp':
     'esto no es un acta, PDF, paquete, lista de confianza, punto de control, política ni sello de tiempo',

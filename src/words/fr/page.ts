@@ -147,13 +147,13 @@ export const ENTRIES: Entries = {
   'In the log {0} of {1} entries, root {2}. The station signed it; nobody else has witnessed it here.':
     "Dans le journal {0} de {1} entrées, racine {2}. Le poste l'a signé ; personne d'autre ne l'a attesté ici.",
   'Every plug must end within {0}. Allowing for what this wrench may be off, a reading proves that only within {1}.':
-    "Chaque bougie doit finir dans {0}. Compte tenu de l'erreur possible de cette clé, une mesure ne le prouve que dans {1}.",
+    "Chaque bougie doit finir dans la plage de {0}. Compte tenu de l'erreur possible de cette clé, une mesure ne le prouve que dans celle de {1}.",
   'Every plug must end within {0}. No reading of this wrench proves that: it is too coarse.':
-    'Chaque bougie doit finir dans {0}. Aucune mesure de cette clé ne le prouve : elle est trop peu précise.',
+    'Chaque bougie doit finir dans la plage de {0}. Aucune mesure de cette clé ne le prouve : elle est trop peu précise.',
   'Every gap must be within {0}. Allowing for what this gauge may be off, a reading proves that only within {1}.':
-    "Chaque écartement doit être dans {0}. Compte tenu de l'erreur possible de cette jauge, une mesure ne le prouve que dans {1}.",
+    "Chaque écartement doit être dans la plage de {0}. Compte tenu de l'erreur possible de cette jauge, une mesure ne le prouve que dans celle de {1}.",
   'Every gap must be within {0}. No reading of this gauge proves that: it is too coarse.':
-    'Chaque écartement doit être dans {0}. Aucune mesure de cette jauge ne le prouve : elle est trop peu précise.',
+    'Chaque écartement doit être dans la plage de {0}. Aucune mesure de cette jauge ne le prouve : elle est trop peu précise.',
   'click {0}': 'déclic {0}',
   'this is no record, PDF, package, trust list, checkpoint, policy or time stamp':
     "ce n'est ni un relevé, ni un PDF, ni un paquet, ni une liste de confiance, ni un point de contrôle, ni une politique, ni un horodatage",
