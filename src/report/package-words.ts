@@ -2,13 +2,14 @@
 import { PACKAGE_FILES } from '../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../package/station-entries.ts';
 import type { PackageReport } from '../package/verify.ts';
+import { w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
-import { cylindersOf, jobsText, SORT_WORD, standOf } from './impact.ts';
+import { cylindersOf, jobsText, standOf } from './impact.ts';
 import { notProvenByAny } from './words/index.ts';
 
 export function questionHeadline({ index }: PackageReport): string {
   const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
-  return `${count} of ${jobsText(index.jobs.length)} PUT IN QUESTION later.`;
+  return w`${count} of ${jobsText(index.jobs.length)} PUT IN QUESTION later.`;
 }
 
 /** From the entries that are in the log, not from what the index makes of them. */
@@ -21,12 +22,17 @@ export function questionLines({ index, log }: PackageReport): readonly string[] 
 function questionLine({ impact: { assessment, assessed }, item }: Questioned): string {
   const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
     const some = cylindersOf(item, sort);
-    return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
+    return some === '' ? [] : [AT_CYLINDER[sort](some)];
   });
   return clean(
-    `job ${item.job} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}), out of tolerance ${assessed.foundOn}; ${standOf(item)}`,
+    w`job ${item.job} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}), out of tolerance ${assessed.foundOn}; ${standOf(item)}`,
   );
 }
+
+const AT_CYLINDER: Readonly<Record<'out' | 'doubtful', (cylinders: string) => string>> = {
+  out: (cylinders) => w`OUT at cylinder ${cylinders}`,
+  doubtful: (cylinders) => w`DOUBTFUL at cylinder ${cylinders}`,
+};
 
 /** What a reader could take for proven and is not. */
 export function notProven({ index, log, held, verdict, checks }: PackageReport): readonly string[] {
@@ -34,28 +40,28 @@ export function notProven({ index, log, held, verdict, checks }: PackageReport):
   const size = typeof log === 'string' ? 0 : log.checkpoint.size;
   const papers = index.jobs.some(({ paper }) => paper !== null);
   return [
-    'that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so',
+    w`that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so`,
     ...notProvenByAny(checks),
-    'that no job was left out when it was chosen: only the whole log of the station shows that',
+    w`that no job was left out when it was chosen: only the whole log of the station shows that`,
     last === null
-      ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"
-      : `that no impact assessment came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
+      ? w`that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs`
+      : w`that no impact assessment came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
     ...(held
       ? []
       : [
-          `that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
+          w`that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
         ]),
     ...(papers
       ? []
       : [
-          'what papers say that somebody has from elsewhere: hold each against its record with "plugmark verify PAPER.pdf"',
+          w`what papers say that somebody has from elsewhere: hold each against its record with "plugmark verify PAPER.pdf"`,
         ]),
     ...(verdict === 'other-rules'
       ? [
-          'the verdicts of the jobs that were not judged again: verify them with the version that made them as well',
+          w`the verdicts of the jobs that were not judged again: verify them with the version that made them as well`,
         ]
       : []),
-    'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
-    'the times: they are those of the clock of the station',
+    w`that nothing of a job came behind its last entry here: a job that goes on has more entries in the log`,
+    w`the times: they are those of the clock of the station`,
   ];
 }

@@ -46,6 +46,19 @@ const zodByName = {
   },
 };
 
+/** The library of time stamps is one file: a class of it that nothing takes is dropped once it is made without other effect. */
+const byClass = {
+  name: 'by-class',
+  setup({ onLoad }) {
+    onLoad({ filter: /\/(pkijs|asn1js)\/build\/index\.js$/ }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8').replace(
+        /^((?:var|const|let) \w+ = )(class\b[\s\S]*?^\});/gm,
+        '$1/* @__PURE__ */ (() => $2)();',
+      ),
+    }));
+  },
+};
+
 /** What the judges of closed editions, which nobody may change, take from Node. */
 const ofNode = {
   name: 'of-node',
@@ -69,16 +82,21 @@ function closedEditions() {
 }
 
 /** The text of one script that runs `entry`, a file of the program; with the judges of closed editions. */
-export async function bundled(entry, { judges = true } = {}) {
-  const { outputFiles } = await build({
+export const bundled = async (entry, options = {}) => (await scriptOf(entry, options)).text;
+
+/** The script, and the sources that something of is in it. */
+export async function scriptOf(entry, { judges = true } = {}) {
+  const { outputFiles, metafile } = await build({
     stdin: {
       contents: `${judges ? closedEditions() : ''}\nimport "./${entry}";`,
       resolveDir: ROOT,
       loader: 'ts',
     },
     bundle: true,
+    absWorkingDir: ROOT,
     write: false,
     minify: true,
+    metafile: true,
     format: 'iife',
     platform: 'browser',
     target: ['chrome137', 'firefox130', 'safari18'],
@@ -86,9 +104,13 @@ export async function bundled(entry, { judges = true } = {}) {
     legalComments: 'eof',
     define: { 'import.meta.url': '""', PLUGMARK_VERSION: JSON.stringify(VERSION) },
     inject: [resolve(ROOT, 'src/web/of-node.ts')],
-    plugins: [twins, english, zodByName, ofNode],
+    plugins: [twins, english, zodByName, byClass, ofNode],
     logLevel: 'error',
   });
-  const [file] = outputFiles;
-  return file.text;
+  const [{ text }] = outputFiles;
+  const [{ inputs }] = Object.values(metafile.outputs);
+  const sources = Object.entries(inputs).flatMap(([path, { bytesInOutput }]) =>
+    bytesInOutput > 0 && /^src\/.*\.ts$/.test(path) ? [resolve(ROOT, path)] : [],
+  );
+  return { text, sources };
 }

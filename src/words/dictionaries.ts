@@ -5,9 +5,27 @@ import { type Dictionary, ENGLISH, type Entries, type Language } from './catalog
 const PARTS: Readonly<
   Record<Exclude<Language, 'en'>, () => Promise<readonly { readonly ENTRIES: Entries }[]>>
 > = {
-  de: () => Promise.all([import('./de/bench.ts'), import('./de/table.ts'), import('./de/papers.ts')]),
-  fr: () => Promise.all([import('./fr/bench.ts'), import('./fr/table.ts'), import('./fr/papers.ts')]),
-  es: () => Promise.all([import('./es/bench.ts'), import('./es/table.ts'), import('./es/papers.ts')]),
+  de: () =>
+    Promise.all([
+      import('./de/bench.ts'),
+      import('./de/table.ts'),
+      import('./de/papers.ts'),
+      import('./de/page.ts'),
+    ]),
+  fr: () =>
+    Promise.all([
+      import('./fr/bench.ts'),
+      import('./fr/table.ts'),
+      import('./fr/papers.ts'),
+      import('./fr/page.ts'),
+    ]),
+  es: () =>
+    Promise.all([
+      import('./es/bench.ts'),
+      import('./es/table.ts'),
+      import('./es/papers.ts'),
+      import('./es/page.ts'),
+    ]),
 };
 
 export const entriesOf = async (language: Exclude<Language, 'en'>): Promise<readonly Entries[]> =>

@@ -2,9 +2,9 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Entries, LANGUAGES, type Wording } from '../../src/words/catalogue.ts';
 import { entriesOf } from '../../src/words/dictionaries.ts';
-import { sentencesOf } from './sentences.ts';
+import { sentencesOfProgram } from './sentences.ts';
 
-const SENTENCES = sentencesOf();
+const SENTENCES = sentencesOfProgram();
 const forms = (wording: Wording): readonly string[] =>
   typeof wording === 'string' ? [wording] : Object.values(wording);
 /** Figures and names of a sentence, each once: `{0}`, `{1}`, `#`. */

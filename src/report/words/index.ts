@@ -23,3 +23,4 @@ export * from './source.ts';
 export { statementWords } from './statement.ts';
 export * from './step.ts';
 export { ANGLE_FAULT_WORDS, degrees, turnLimitsText, turnText, turnVerdictText } from './turn.ts';
+export * from './verified.ts';

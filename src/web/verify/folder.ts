@@ -1,6 +1,7 @@
 import { toHex } from '../../evidence/platform/bytes.ts';
 import type { FolderToRead } from '../../package/folder.ts';
 import { MAX_BYTES } from '../../package/read.ts';
+import { w } from '../../words/catalogue.ts';
 import { type Given, refused } from './given.ts';
 
 /** Given files as the folder of a package. */
@@ -12,8 +13,8 @@ export function folderOf(files: readonly Given[]): FolderToRead {
       throw refused(
         'file-unreadable',
         path,
-        'this file of the package is not there',
-        'Ask for the package again.',
+        () => w`this file of the package is not there`,
+        () => w`Ask for the package again.`,
       );
     return file;
   };

@@ -2,6 +2,7 @@
 import type { Problem } from '../../problem.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** A file that is read only when it is needed, and never further than `maxBytes`. */
 export interface Given {
@@ -13,24 +14,41 @@ export interface Given {
   read(maxBytes: number): Promise<Uint8Array>;
 }
 
+/** A sentence in the language that the reader has when it is shown, who may choose another one meanwhile. */
+export type Say = () => string;
+
+/** What the page itself refuses. */
+export class Refused extends ProblemError {
+  readonly again: () => Problem;
+  constructor(again: () => Problem) {
+    super(again());
+    this.again = again;
+  }
+}
+
 export const refused = (
   code: ProblemCode,
   where: string,
-  message: string,
-  next = 'Ask for it again from where it came.',
-): ProblemError => {
-  const problem: Problem = { code, where, message, next };
-  return new ProblemError(problem);
-};
+  message: Say,
+  next: Say = () => w`Ask for it again from where it came.`,
+): ProblemError => new Refused(() => ({ code, where, message: message(), next: next() }));
 
 export const tooLarge = (where: string, bytes: number, maxBytes: number): ProblemError =>
   refused(
     'file-too-large',
     where,
-    `it has ${megabytes(bytes)}, and no such file has more than ${megabytes(maxBytes)}`,
+    () => w`it has ${megabytes(bytes)}, and no such file has more than ${megabytes(maxBytes)}`,
   );
 
 const megabytes = (bytes: number) => `${Math.ceil(bytes / (1 << 20))} MB`;
+
+export const unreadable = (path: string): ProblemError =>
+  refused(
+    'file-unreadable',
+    path,
+    () => w`the browser could not read this file`,
+    () => w`Choose it again.`,
+  );
 
 export function givenFile(path: string, file: Blob): Given {
   return {
@@ -46,6 +64,6 @@ async function bytesOf(path: string, file: Blob): Promise<Uint8Array> {
   try {
     return new Uint8Array(await file.arrayBuffer());
   } catch {
-    throw refused('file-unreadable', path, 'the browser could not read this file', 'Choose it again.');
+    throw unreadable(path);
   }
 }

@@ -1,11 +1,12 @@
 /** The page: takes files, has them verified by the worker, shows what came out. It asks nobody, and keeps nothing. */
-import { fromBase85 } from './base85.ts';
+import { w } from '../../words/catalogue.ts';
 import { byId, h, list } from './dom.ts';
 import { chosenFiles, droppedFiles } from './dropped.ts';
+import { offerLanguages, unpackedFrom, wordsNow } from './language.ts';
 import { button, packageView, recordsView } from './many-view.ts';
 import { hatching } from './plot.ts';
 import { recordView } from './record-view.ts';
-import { type Ask, type HeldFiles, type NamedFile, NOTHING_HELD, type Shown, type Told } from './shown.ts';
+import { type Asked, type HeldFiles, type NamedFile, NOTHING_HELD, type Shown, type Told } from './shown.ts';
 
 const result = byId('result', HTMLElement);
 const status = byId('status', HTMLElement);
@@ -15,42 +16,39 @@ let worker: Worker | null = null;
 let program: string | null = null;
 
 /** The text of the worker lies packed in the page, so that there is one file and nothing is fetched. */
-async function workerProgram(): Promise<string> {
-  const bytes = fromBase85(contentOf('worker'));
-  const text = new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip')));
-  return URL.createObjectURL(new Blob([await text.text()], { type: 'text/javascript' }));
-}
+const workerProgram = (): string =>
+  URL.createObjectURL(new Blob([unpackedFrom('worker')], { type: 'text/javascript' }));
 
-const contentOf = (id: string) => byId(id, HTMLTemplateElement).content.textContent.trim();
-
-async function workerNow(): Promise<Worker> {
-  program ??= await workerProgram();
+function workerNow(): Worker {
+  program ??= workerProgram();
   if (worker !== null) return worker;
   const fresh = new Worker(program);
   fresh.addEventListener('message', ({ data }: MessageEvent<Told>) => take(data));
   fresh.addEventListener('error', () =>
-    say('The page could not go on with this file. Reload it, and try another browser.'),
+    say(w`The page could not go on with this file. Reload it, and try another browser.`),
   );
+  post(fresh, { kind: 'language', words: wordsNow() });
   worker = fresh;
   return fresh;
 }
 
-async function ask(given: readonly NamedFile[], one: string | null = null): Promise<void> {
-  busy('Reading …');
-  const message: Ask = { given, held, one, readAt: new Date().toISOString() };
-  (await workerNow()).postMessage(message);
+const post = (to: Worker, asked: Asked) => to.postMessage(asked);
+
+function ask(given: readonly NamedFile[], one: string | null = null): void {
+  busy(w`Reading …`);
+  post(workerNow(), { kind: 'files', given, held, one, readAt: new Date().toISOString() });
 }
 
 /** The worker is ended whatever it does, so that no file can hold the page. */
 function stop(): void {
   worker?.terminate();
   worker = null;
-  say('Stopped.');
+  say(w`Stopped.`);
 }
 
 function busy(what: string, done?: number, total?: number): void {
   const bar = h('progress', { max: total ?? null, value: done ?? null, 'aria-label': what });
-  status.replaceChildren(h('span', {}, what), bar, button('Stop', stop));
+  status.replaceChildren(h('span', {}, what), bar, button(w`Stop`, stop));
 }
 
 const say = (text: string) => status.replaceChildren(text);
@@ -60,7 +58,7 @@ let answers = 0;
 function take(told: Told): void {
   if (told.kind === 'ready') return;
   if (told.kind === 'progress') {
-    busy(`${told.done} of ${told.total} ${told.what}`, told.done, told.total);
+    busy(w`${told.done} of ${told.total} ${told.what}`, told.done, told.total);
     return;
   }
   document.body.dataset['answers'] = String(++answers);
@@ -68,11 +66,11 @@ function take(told: Told): void {
   const { trust, own, shown, refusals } = told;
   trustPlace.replaceChildren(
     trust === null
-      ? 'You trust nobody yet.'
+      ? w`You trust nobody yet.`
       : h(
           'div',
           {},
-          h('p', {}, `Your list: ${trust.file}`),
+          h('p', {}, w`Your list: ${trust.file}`),
           list(
             trust.keys.map(({ name, kid, note }) => `${name}${note === '' ? '' : ` (${note})`}: ${kid}`),
             'keys',
@@ -94,23 +92,24 @@ function take(told: Told): void {
     if (refusals.length > 0) result.replaceChildren();
     return;
   }
-  show(shown);
+  show(shown, told.isAgain);
 }
 
-function show(shown: Shown): void {
+function show(shown: Shown, isAgain: boolean): void {
   document.title = `${shown.word}: ${shown.file}`;
   result.replaceChildren(hatching(), ...viewOf(shown).filter((node) => node !== null));
   result.hidden = false;
   document.body.classList.add('answered');
-  document.getElementById('verdict')?.focus({ preventScroll: false });
+  // Whoever chose another language goes on from there.
+  if (!isAgain) document.getElementById('verdict')?.focus({ preventScroll: false });
 }
 
 function viewOf(shown: Shown): readonly (Node | null)[] {
-  const open = (file: string) => void ask([], file);
+  const open = (file: string) => ask([], file);
   if (shown.kind === 'record') {
     const isOneOfMany = held.subject.length > 1 || held.subject[0]?.path.endsWith('.zip') === true;
     return [
-      isOneOfMany ? button('Back to all records', () => void ask([]), { class: 'back' }) : null,
+      isOneOfMany ? button(w`Back to all records`, () => ask([]), { class: 'back' }) : null,
       ...recordView(shown),
     ];
   }
@@ -120,7 +119,7 @@ function viewOf(shown: Shown): readonly (Node | null)[] {
 for (const id of ['files', 'folder', 'trust-file']) {
   const input = byId(id, HTMLInputElement);
   input.addEventListener('change', () => {
-    if (input.files !== null && input.files.length > 0) void ask(chosenFiles(input.files));
+    if (input.files !== null && input.files.length > 0) ask(chosenFiles(input.files));
     input.value = '';
   });
 }
@@ -141,11 +140,23 @@ addEventListener('drop', (event) => {
   if (event.dataTransfer !== null) void droppedFiles(event.dataTransfer).then((files) => ask(files));
 });
 
+/** Everything is said again: by the worker, as far as it still is there. */
+function inOtherLanguage(): void {
+  if (held.trust === null) trustPlace.replaceChildren(w`You trust nobody yet.`);
+  if (worker !== null) post(worker, { kind: 'language', words: wordsNow() });
+  else if (held.subject.length > 0) ask([]);
+}
+
+offerLanguages(inOtherLanguage);
+trustPlace.replaceChildren(w`You trust nobody yet.`);
+
 /** A page that was made with a record inside shows it at once. */
 const inside = byId('given', HTMLTemplateElement);
 const name = inside.getAttribute('data-name') ?? '';
 if (name !== '') {
   document.body.classList.add('with-record');
-  const bytes = Uint8Array.from(atob(contentOf('given')), (character) => character.charCodeAt(0));
-  void ask([{ path: name, file: new Blob([bytes]) }]);
+  const bytes = Uint8Array.from(atob(inside.content.textContent.trim()), (character) =>
+    character.charCodeAt(0),
+  );
+  ask([{ path: name, file: new Blob([bytes]) }]);
 }

@@ -14,10 +14,10 @@ import { historiesText, twoHistories } from '../../package/histories.ts';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
 import { ProblemError } from '../../problem.ts';
 import { clean } from '../../report/clean.ts';
-import { counted } from '../../report/impact.ts';
 import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { beside } from './beside.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
@@ -40,12 +40,17 @@ export interface Reading {
 
 const SUFFIX = '.record.json';
 
+const recordsText = (count: number) => plural(count, { one: '# record', other: '# records' });
+
+/** Drawn again when the reader chooses another language, of what was found once. */
+export type Draw<T> = () => T;
+
 /** Every record among the files; the gravest verdict stands above them. */
 export async function recordsShown(
-  name: string,
+  name: string | null,
   files: readonly Given[],
   reading: Reading,
-): Promise<RecordsShown | null> {
+): Promise<Draw<RecordsShown> | null> {
   const records = files
     .filter(({ path, isPlain }) => isPlain && path.endsWith(SUFFIX))
     .sort((a, b) => (a.path < b.path ? -1 : 1));
@@ -57,6 +62,10 @@ export async function recordsShown(
     bar.at(findings.length);
   }
   bar.end();
+  return () => recordsFound(name, findings);
+}
+
+function recordsFound(name: string | null, findings: readonly Finding[]): RecordsShown {
   const histories = twoHistories(findings);
   const worst = VERDICTS.find((verdict) => findings.some((one) => one.verdict === verdict)) ?? 'unreadable';
   const counts = VERDICTS.toReversed().flatMap((verdict) => {
@@ -65,10 +74,10 @@ export async function recordsShown(
   });
   return {
     kind: 'records',
-    file: clean(name),
+    file: clean(name ?? w`these files`),
     tone: histories.length > 0 ? 'bad' : TONES[worst],
     word: VERIFICATION[worst].word,
-    sentence: `${counted(findings.length, 'record')}: ${counts.join(', ')}.`,
+    sentence: w`${recordsText(findings.length)}: ${counts.join(', ')}.`,
     rows: findings.map(rowOf),
     remarks: [
       ...histories.map((one) => `${clean(historiesText(one))}.`),
@@ -120,28 +129,28 @@ export async function packageShown(
   name: string,
   files: readonly Given[],
   reading: Reading,
-): Promise<PackageShown> {
+): Promise<Draw<PackageShown>> {
   const byPath = new Map(files.map((file) => [file.path, file]));
-  const rows: RowShown[] = [];
+  const findings: Finding[] = [];
   const report = await agreed(() =>
     verifyPackage(folderOf(files), {
       ...reading,
       checkReadings: (index, log) => checkReadings(files, index, log),
       async verifyRecords(paths, take) {
-        rows.length = 0;
+        findings.length = 0;
         // Witnesses see the log of the package, and with it every record.
         const ofRecord = { ...reading, policy: null };
         for (const path of paths) {
           const file = byPath.get(path);
           const finding =
             file === undefined ? unreadable(path, 'it is missing') : await findingAt(file, files, ofRecord);
-          rows.push(rowOf(finding));
+          findings.push(finding);
           take([finding]);
         }
       },
     }),
   );
-  return shownOf(name, report, rows);
+  return () => shownOf(name, report, findings.map(rowOf));
 }
 
 function shownOf(name: string, report: PackageReport, rows: readonly RowShown[]): PackageShown {
@@ -153,7 +162,10 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
   const doubts = doubtsIn(
     checks.map((check) =>
       check.outcome === 'doubtful' && check.detail.startsWith(PAPERS_NOT_COMPARED)
-        ? { ...check, detail: PAPERS_NOT_COMPARED }
+        ? {
+            ...check,
+            detail: w`Its papers were NOT compared with the records, and could show anything.`,
+          }
         : check,
     ),
   );
@@ -162,24 +174,24 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
     isBelieved ? unprovenText(report.unproven) : '',
   ];
   const asked = Object.entries(index.asked).map(([what, value]) =>
-    value === null ? `one ${what}` : `${what} ${value}`,
+    value === null ? w`one ${what}` : `${what} ${value}`,
   );
   return {
     kind: 'package',
     file: clean(name),
     tone: verdict === 'authentic' && (questions.length > 0 || inDoubt) ? 'caution' : TONE_OF_PACKAGE[verdict],
-    word: verdict === 'authentic' ? 'authentic and whole' : VERIFICATION[verdict].word,
+    word: verdict === 'authentic' ? w`authentic and whole` : VERIFICATION[verdict].word,
     sentence: clean(sentence.filter((text) => text !== '').join(' ')),
     about: clean(
-      `${purposeText(index)}; station ${index.station}; ${counted(index.jobs.length, 'record')}; asked for ${asked.join(', ') || 'all jobs'}`,
+      w`${purposeText(index)}; station ${index.station}; ${recordsText(index.jobs.length)}; asked for ${asked.join(', ') || w`all jobs`}`,
     ),
     advice:
       verdict === 'untrusted'
-        ? `Compare the key that is named below with the one that the station gave you by another way. If it is the same, take ${PACKAGE_FILES.trust} out of the package and add it here.`
+        ? w`Compare the key that is named below with the one that the station gave you by another way. If it is the same, take ${PACKAGE_FILES.trust} out of the package and add it here.`
         : '',
     checks: checks.map(checkShown),
     questions,
-    leftOut: index.leftOut.map((one) => clean(`Left out: job ${one.job}, ${noRecordText(one)}.`)),
+    leftOut: index.leftOut.map((one) => clean(w`Left out: job ${one.job}, ${noRecordText(one)}.`)),
     withheld: withheldText(report.withheld),
     notProven: isBelieved ? notProven(report).map(clean) : [],
     rows,

@@ -3,6 +3,7 @@
  * nothing is read here.
  */
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import { w } from '../../words/catalogue.ts';
 import { refused, tooLarge } from './given.ts';
 import { unpacked } from './unpacked.ts';
 
@@ -26,14 +27,15 @@ export async function recordInPdf(name: string, bytes: Uint8Array): Promise<Uint
     throw refused(
       'no-record-in-pdf',
       name,
-      'no record is inside this PDF',
-      'Ask for the record (*.record.json), or for the PDF as the shop made it: some programs drop what is attached.',
+      () => w`no record is inside this PDF`,
+      () =>
+        w`Ask for the record (*.record.json), or for the PDF as the shop made it: some programs drop what is attached.`,
     );
   if (more.length > 0)
     throw refused(
       'no-record-in-pdf',
       name,
-      `${found.length} records are inside this PDF, and it should be one`,
+      () => w`${found.length} records are inside this PDF, and it should be one`,
     );
   return first;
 }

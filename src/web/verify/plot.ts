@@ -3,6 +3,7 @@ import type { Window } from '../../metrology/judgement.ts';
 import type { Box } from '../../report/charts/pen.ts';
 import { type Ground, ground, type PullShape, pullShape } from '../../report/plot.ts';
 import type { CylinderPlot, PullPlot } from '../../report/plots.ts';
+import { w } from '../../words/catalogue.ts';
 import { svg } from './dom.ts';
 
 const WIDTH = 340;
@@ -85,7 +86,7 @@ function strip(pull: PullPlot, plot: CylinderPlot, box: Box): readonly SVGElemen
     svg(
       'text',
       { class: 'tick', x: middle, y: box.y - 6, 'text-anchor': 'middle' },
-      withFigures ? `pull ${pull.pull}` : String(pull.pull),
+      withFigures ? w`pull ${pull.pull}` : String(pull.pull),
     ),
     svg(
       'text',
@@ -97,7 +98,7 @@ function strip(pull: PullPlot, plot: CylinderPlot, box: Box): readonly SVGElemen
           svg(
             'text',
             { class: 'tick', x: middle, y: box.y + box.height - 6, 'text-anchor': 'middle' },
-            'no samples',
+            w`no samples`,
           ),
         ]
       : []),

@@ -1,4 +1,5 @@
 /** A record on the page, in the order in which a reader wants to see it. */
+import { phrases, spokenLanguage, w } from '../../words/catalogue.ts';
 import { windowBar } from './bar.ts';
 import { h, list, part } from './dom.ts';
 import { plotPicture } from './plot.ts';
@@ -34,20 +35,21 @@ export function recordView(shown: RecordShown): readonly (Node | null)[] {
     job !== null && job.stamp !== '' ? h('p', { class: 'stamp' }, job.stamp) : null,
     banner(shown, line(shown.worth), line(shown.about), line(shown.advice, 'advice')),
     ...(job === null ? [] : jobParts(job)),
-    part('What this does not prove', list(shown.notProven)),
+    part(w`What this does not prove`, list(shown.notProven)),
     checksPart(shown.checks),
     part(
-      'Log and file',
+      w`Log and file`,
       line(shown.log),
       line(shown.withheld),
-      job === null ? null : line(`SHA-256 of the record: ${job.digest}`, 'digest'),
+      job === null ? null : line(w`SHA-256 of the record: ${job.digest}`, 'digest'),
     ),
   ];
 }
 
 export const checksPart = (checks: readonly CheckShown[]): HTMLElement | null =>
   part(
-    'What was checked',
+    w`What was checked`,
+    line(spokenLanguage() === 'en' ? '' : w`What each check found is in English, as the command prints it.`),
     h(
       'ul',
       { class: 'checks' },
@@ -58,31 +60,31 @@ export const checksPart = (checks: readonly CheckShown[]): HTMLElement | null =>
           checkSymbol(outcome),
           h('span', { class: 'outcome' }, OUTCOME[outcome]),
           h('strong', {}, name),
-          h('span', {}, text),
+          h('span', { lang: 'en' }, text),
         ),
       ),
     ),
   );
 
-const OUTCOME: Readonly<Record<CheckShown['outcome'], string>> = {
+const OUTCOME: Readonly<Record<CheckShown['outcome'], string>> = phrases({
   passed: 'passed',
   failed: 'FAILED',
   doubtful: 'in doubt',
   'not-applicable': 'not looked at',
-};
+});
 
 function jobParts(job: JobShown): readonly (Node | null)[] {
   return [
     h(
       'section',
       { class: 'part' },
-      h('h2', {}, `Job ${job.job}: ${job.status.word}`),
+      h('h2', {}, w`Job ${job.job}: ${job.status.word}`),
       line(`${job.status.text} ${job.outOfOrder}`.trim(), 'status'),
-      h('ol', { class: 'engine', 'aria-label': 'Cylinders in service order' }, ...job.cylinders.map(chip)),
+      h('ol', { class: 'engine', 'aria-label': w`Cylinders in service order` }, ...job.cylinders.map(chip)),
       h('dl', { class: 'facts' }, ...job.jobFacts.flatMap(({ label, value }) => fact(label, value))),
     ),
     part(
-      'What every plug must reach',
+      w`What every plug must reach`,
       ...job.window.map((text) => line(text, 'window')),
       legend(),
       h(
@@ -92,29 +94,29 @@ function jobParts(job: JobShown): readonly (Node | null)[] {
       ),
     ),
     part(
-      'Gap and torque of each cylinder',
+      w`Gap and torque of each cylinder`,
       h('div', { class: 'cylinders' }, ...job.cylinders.map((one) => cylinder(one, job))),
     ),
     part(
-      'Exceptions, and what was out of order',
+      w`Exceptions, and what was out of order`,
       job.exceptions.length === 0
-        ? line('None.')
+        ? line(w`None.`)
         : table(
-            ['When (UTC)', 'What', 'Entered by'],
+            [w`When (UTC)`, w`What`, w`Entered by`],
             job.exceptions.map(({ at, what, who }) => [at, what, who]),
           ),
     ),
-    part('Old plugs, new plugs, and the work around them', ...routine(job.around)),
+    part(w`Old plugs, new plugs, and the work around them`, ...routine(job.around)),
     part(
-      'Tools and their calibration',
+      w`Tools and their calibration`,
       table(
         [
-          'Tool',
-          'Serial as listed',
-          'Permissible deviation',
-          'Basis of the uncertainty',
-          'As it called itself',
-          'How its readings came',
+          w`Tool`,
+          w`Serial as listed`,
+          w`Permissible deviation`,
+          w`Basis of the uncertainty`,
+          w`As it called itself`,
+          w`How its readings came`,
         ],
         job.instruments.map((row) => [
           `${row.id} (${row.measures})`,
@@ -126,8 +128,8 @@ function jobParts(job: JobShown): readonly (Node | null)[] {
         ]),
       ),
     ),
-    part('What this proves', list(job.proves)),
-    part('Cautions', list(job.cautions)),
+    part(w`What this proves`, list(job.proves)),
+    part(w`Cautions`, list(job.cautions)),
   ];
 }
 
@@ -146,11 +148,11 @@ const legend = () =>
   h(
     'ul',
     { class: 'legend' },
-    h('li', {}, h('span', { class: 'key zone' }), 'a reading here proves it'),
-    h('li', {}, h('span', { class: 'key guard' }), 'guard band: within the limits, and nobody can be sure'),
-    h('li', {}, h('span', { class: 'key outside' }), 'beyond the limits'),
-    h('li', {}, '▼ peak, which is judged'),
-    h('li', {}, '○ first release (the click)'),
+    h('li', {}, h('span', { class: 'key zone' }), w`a reading here proves it`),
+    h('li', {}, h('span', { class: 'key guard' }), w`guard band: within the limits, and nobody can be sure`),
+    h('li', {}, h('span', { class: 'key outside' }), w`beyond the limits`),
+    h('li', {}, w`▼ peak, which is judged`),
+    h('li', {}, w`○ first release (the click)`),
   );
 
 const cylinder = ({ cylinder: number, verdict, word, plots, attempts }: CylinderShown, job: JobShown) =>
@@ -160,12 +162,12 @@ const cylinder = ({ cylinder: number, verdict, word, plots, attempts }: Cylinder
     h(
       'h3',
       {},
-      `Cylinder ${number} `,
+      `${w`Cylinder ${number}`} `,
       h('span', { class: `verdict ${verdict}` }, verdictSymbol(verdict), word),
     ),
     ...plots.map((plot) => plotPicture(plot, job.torqueWindow.figures)),
     attempts.length === 0
-      ? line('Nothing was measured.')
+      ? line(w`Nothing was measured.`)
       : h('ul', { class: 'attempts' }, ...attempts.map((one) => attempt(one, job))),
   );
 
@@ -190,7 +192,16 @@ function routine({ lists, plugs }: JobShown['around']): readonly (Node | null)[]
     plugs.length === 0
       ? null
       : table(
-          ['Cylinder', 'Old plug', 'Damage', 'Thread', 'Old gap, mm', 'Removal, N·m', 'New plug', 'Lot'],
+          [
+            w`Cylinder`,
+            w`Old plug`,
+            w`Damage`,
+            w`Thread`,
+            w`Old gap, mm`,
+            w`Removal, N·m`,
+            w`New plug`,
+            w`Lot`,
+          ],
           plugs.map((row) => [
             String(row.cylinder),
             row.condition,

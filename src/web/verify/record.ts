@@ -4,7 +4,6 @@ import type { Check } from '../../evidence/check.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import { toHex } from '../../evidence/platform/bytes.ts';
 import type { Withheld } from '../../evidence/sharing.ts';
-import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { Verdict } from '../../evidence/verdict.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { AttemptRow, CylinderRow } from '../../report/attempts.ts';
@@ -15,7 +14,17 @@ import { modelOf } from '../../report/of-record.ts';
 import { VERDICT_WORD } from '../../report/verdict.ts';
 import { headlineOf, VERIFICATION, worthText } from '../../report/verification.ts';
 import type { WindowText } from '../../report/window-text.ts';
-import { checkText, noted, notProvenByRecord, outOfOrderWord, stampText } from '../../report/words/index.ts';
+import {
+  CHECK_NAMES,
+  checkText,
+  noted,
+  notProvenByRecord,
+  outOfOrderWord,
+  PERSONAL_WORDS,
+  stampText,
+  TECHNICIAN_SIGNATURE,
+} from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import type { AttemptShown, CheckShown, CylinderShown, JobShown, RecordShown, Tone } from './shown.ts';
 
 export const TONES: Readonly<Record<Verdict, Tone>> = {
@@ -44,10 +53,10 @@ export function recordShown(file: string, bytes: Uint8Array, report: Verificatio
       record === null
         ? ''
         : clean(
-            `Job ${record.job}, station ${record.station}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
+            w`Job ${record.job}, station ${record.station}, ${record.entries.length} entries; ${TECHNICIAN_SIGNATURE[record.technicianSignature]}`,
           ),
     worth: clean(worthText(report)),
-    advice: verdict === 'untrusted' ? ADVICE : '',
+    advice: verdict === 'untrusted' ? adviceText() : '',
     checks: checks.map(checkShown),
     log: logLine(believed?.log.checkpoint ?? null),
     withheld: withheldText(withheld),
@@ -60,18 +69,18 @@ export function recordShown(file: string, bytes: Uint8Array, report: Verificatio
 export const insidePdf = (shown: RecordShown): RecordShown => ({
   ...shown,
   tone: shown.tone === 'good' ? 'caution' : shown.tone,
-  sentence: `${shown.sentence} ${NOT_COMPARED}`,
+  sentence: `${shown.sentence} ${notCompared()}`,
   checks: [
     {
       outcome: 'doubtful',
-      name: 'paper',
-      text: `${NOT_COMPARED} They could show anything: what is shown here comes from the record inside, which is what counts. "plugmark verify" on the PDF compares them.`,
+      name: w`paper`,
+      text: `${notCompared()} ${w`They could show anything: what is shown here comes from the record inside, which is what counts. "plugmark verify" on the PDF compares them.`}`,
     },
     ...shown.checks,
   ],
 });
 
-const NOT_COMPARED = 'The pages of this PDF were NOT compared with the record inside.';
+const notCompared = () => w`The pages of this PDF were NOT compared with the record inside.`;
 
 /** Nobody should take green for more than it says: it is for jobs in which every cylinder is OK and nothing is in doubt. */
 function toneOf({ verdict, checks }: VerificationReport, job: JobShown | null): Tone {
@@ -80,26 +89,26 @@ function toneOf({ verdict, checks }: VerificationReport, job: JobShown | null): 
   return verdict === 'authentic' && !(allOk && !inDoubt) ? 'caution' : TONES[verdict];
 }
 
-const ADVICE =
-  'Ask the shop for its trust list (trusted-keys.json) by another way than the one by which this came, or compare the key that is named below with one that you have from the shop. Then add the list here.';
+const adviceText = () =>
+  w`Ask the shop for its trust list (trusted-keys.json) by another way than the one by which this came, or compare the key that is named below with one that you have from the shop. Then add the list here.`;
 
 export const checkShown = (check: Check): CheckShown => ({
   outcome: check.outcome,
-  name: check.name,
+  name: CHECK_NAMES[check.name] ?? check.name,
   text: clean(checkText(check)),
 });
 
 export const withheldText = (withheld: readonly Withheld[]): string =>
   withheld.length === 0
     ? ''
-    : `Withheld: ${withheld.map(({ kind, count }) => `${kind} (${count})`).join(', ')}. What is signed holds digests of these texts; no check needs them.`;
+    : w`Withheld: ${withheld.map(({ kind, count }) => `${PERSONAL_WORDS[kind]} (${count})`).join(', ')}. What is signed holds digests of these texts; no check needs them.`;
 
 function logLine(note: string | null): string {
   const checkpoint = note === null ? null : readCheckpoint(note, 'checkpoint');
   if (checkpoint === null || !checkpoint.ok) return '';
   const { origin, size, root } = checkpoint.value;
   return clean(
-    `In the log ${origin} of ${size} entries, root ${toHex(root).slice(0, 16)}. The station signed it; nobody else has witnessed it here.`,
+    w`In the log ${origin} of ${size} entries, root ${toHex(root).slice(0, 16)}. The station signed it; nobody else has witnessed it here.`,
   );
 }
 
@@ -121,18 +130,19 @@ function jobShown(model: ReportModel): JobShown {
     cylinders: model.cylinders.map((row) => cylinderShown(row, model)),
     digest: model.fingerprint.digest,
     stamp: stampText(marks),
-    window: [
-      windowSentence(torqueWindow, 'Every plug must end within', 'wrench'),
-      ...(gapWindow === null ? [] : [windowSentence(gapWindow, 'Every gap must be within', 'gauge')]),
-    ],
+    window: [torqueSentence(torqueWindow), ...(gapWindow === null ? [] : [gapSentence(gapWindow)])],
   };
 }
 
-function windowSentence({ limits, acceptance, figures }: WindowText, must: string, tool: string): string {
-  if (!figures.decidable)
-    return `${must} ${limits}. No reading of this ${tool} proves that: it is too coarse.`;
-  return `${must} ${limits}. Allowing for what this ${tool} may be off, a reading proves that only within ${acceptance}.`;
-}
+const torqueSentence = ({ limits, acceptance, figures }: WindowText): string =>
+  figures.decidable
+    ? w`Every plug must end within ${limits}. Allowing for what this wrench may be off, a reading proves that only within ${acceptance}.`
+    : w`Every plug must end within ${limits}. No reading of this wrench proves that: it is too coarse.`;
+
+const gapSentence = ({ limits, acceptance, figures }: WindowText): string =>
+  figures.decidable
+    ? w`Every gap must be within ${limits}. Allowing for what this gauge may be off, a reading proves that only within ${acceptance}.`
+    : w`Every gap must be within ${limits}. No reading of this gauge proves that: it is too coarse.`;
 
 const cylinderShown = (row: CylinderRow, { plots, grades }: ReportModel): CylinderShown => ({
   cylinder: row.cylinder,
@@ -151,12 +161,12 @@ function attemptShown(row: AttemptRow, grades: boolean): AttemptShown {
   const graded = grades && grade !== '' ? ` (${grade})` : '';
   return {
     at: row.at,
-    what: quantity === 'gap' ? 'Gap' : `Pull ${row.pull ?? ''}, ${row.kind}`,
+    what: quantity === 'gap' ? w`Gap` : w`Pull ${row.pull ?? ''}, ${row.kind}`,
     value: `${valueText}${u} ${name}`,
     verdict,
     word: `${word}${graded}${row.outOfOrder === '' ? '' : `, ${outOfOrderWord()}`}`,
     quantity,
     judged: verdict === 'not-judged' ? null : value,
-    click: quantity === 'torque' && releaseNm !== null ? `click ${figure(releaseNm, unit)}` : '',
+    click: quantity === 'torque' && releaseNm !== null ? w`click ${figure(releaseNm, unit)}` : '',
   };
 }

@@ -3,7 +3,8 @@ import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import { parseLaterLog } from '../../evidence/later-log.ts';
 import { parseStrictJson } from '../../evidence/strict-json.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
-import { type Given, givenFile, refused } from './given.ts';
+import { w } from '../../words/catalogue.ts';
+import { type Given, givenFile, refused, unreadable } from './given.ts';
 import type { HeldFiles, NamedFile } from './shown.ts';
 
 const HEAD_BYTES = 64;
@@ -32,7 +33,7 @@ const headOf = async ({ file }: NamedFile) =>
 /** A file that is none of these is taken for a record, and verification says what is wrong with it. */
 async function kindOf(named: NamedFile): Promise<Kind> {
   const head = await headOf(named).catch(() => {
-    throw refused('file-unreadable', named.path, 'the browser could not read this file', 'Choose it again.');
+    throw unreadable(named.path);
   });
   if (head.startsWith('{"payload":"')) return 'record';
   if (head.startsWith('%PDF-')) return 'pdf';
@@ -82,8 +83,8 @@ export async function sorted(given: readonly NamedFile[], before: HeldFiles): Pr
         throw refused(
           'not-for-this-page',
           named.path,
-          'this is no record, PDF, package, trust list, checkpoint, policy or time stamp',
-          'Choose the *.record.json, the PDF or the package that you were given.',
+          () => w`this is no record, PDF, package, trust list, checkpoint, policy or time stamp`,
+          () => w`Choose the *.record.json, the PDF or the package that you were given.`,
         );
       default:
         subject.push(named);
@@ -98,7 +99,9 @@ export async function sorted(given: readonly NamedFile[], before: HeldFiles): Pr
 /** What a subject is verified as. */
 export type Subject =
   | { readonly as: 'record'; readonly file: Given; readonly inPdf: boolean }
-  | { readonly as: 'package' | 'records'; readonly name: string; readonly files: readonly Given[] };
+  | { readonly as: 'package'; readonly name: string; readonly files: readonly Given[] }
+  /** Several that were chosen have no name together. */
+  | { readonly as: 'records'; readonly name: string | null; readonly files: readonly Given[] };
 
 /** Null where there is nothing to verify. */
 export async function subjectOf(
@@ -114,14 +117,14 @@ export async function subjectOf(
     throw refused(
       'not-for-this-page',
       only.path,
-      'an archive is verified by itself',
-      'Choose one package, or records, but not both at once.',
+      () => w`an archive is verified by itself`,
+      () => w`Choose one package, or records, but not both at once.`,
     );
   if (more.length === 0)
     return { as: 'record', file: givenFile(only.path, only.file), inPdf: kinds[0] === 'pdf' };
   return {
     as: 'records',
-    name: 'these files',
+    name: null,
     files: subject.map(({ path, file }) => givenFile(path, file)),
   };
 }

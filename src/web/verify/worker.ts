@@ -11,29 +11,78 @@ import { verifyRecord } from '../../evidence/verify.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { clean } from '../../report/clean.ts';
 import { orThrow } from '../../result.ts';
+import { ENGLISH, phrases, speak, w } from '../../words/catalogue.ts';
+import { dictionaryIn, type PackedWords } from '../../words/packed.ts';
 import { beside } from './beside.ts';
-import { type Given, givenFile, refused } from './given.ts';
-import { packageShown, type Reading, recordsShown } from './many.ts';
+import { type Given, givenFile, Refused, refused } from './given.ts';
+import { type Draw, packageShown, type Reading, recordsShown } from './many.ts';
 import { MAX_PDF_BYTES, recordInPdf } from './pdf.ts';
 import { insidePdf, recordShown } from './record.ts';
-import type { Ask, HeldFiles, NamedFile, RecordShown, Refusal, Shown, Told, TrustShown } from './shown.ts';
+import type {
+  Ask,
+  Asked,
+  HeldFiles,
+  NamedFile,
+  RecordShown,
+  Refusal,
+  Shown,
+  Told,
+  TrustShown,
+} from './shown.ts';
 import { sorted, subjectOf } from './sorted.ts';
 import { filesInZip } from './zip.ts';
 
 const MAX_SMALL_BYTES = 4 << 20;
 const tell = (told: Told) => postMessage(told);
 
-addEventListener('message', ({ data }: MessageEvent<Ask>) => void answer(data));
+addEventListener('message', ({ data }: MessageEvent<Asked>) =>
+  data.kind === 'files' ? void answer(data) : readBy(data.words),
+);
 tell({ kind: 'ready' });
 
+/** What was found last, to be said again in another language; null while something is being read. */
+let found: Found | null = null;
+
+interface Found {
+  readonly held: HeldFiles;
+  readonly trust: Draw<TrustShown> | null;
+  readonly shown: Draw<Shown> | null;
+  readonly faults: readonly unknown[];
+}
+
+function readBy(words: PackedWords | null): void {
+  speak(words === null ? ENGLISH : dictionaryIn(words));
+  if (found !== null) tell(answerOf(found, true));
+}
+
+function answerOf({ held, trust, shown, faults }: Found, isAgain: boolean): Told {
+  const refusals = faults.map(refusalOf);
+  const own = ownLines(held);
+  try {
+    return {
+      kind: 'answer',
+      isAgain,
+      held,
+      trust: trust?.() ?? null,
+      own,
+      shown: shown?.() ?? null,
+      refusals,
+    };
+  } catch (fault) {
+    const more = [...refusals, refusalOf(fault)];
+    return { kind: 'answer', isAgain, held, trust: null, own, shown: null, refusals: more };
+  }
+}
+
 async function answer(ask: Ask): Promise<void> {
-  const refusals: Refusal[] = [];
+  found = null;
+  const faults: unknown[] = [];
   let { held } = ask;
   const tried = async <T>(work: () => Promise<T>): Promise<T | null> => {
     try {
       return await work();
     } catch (fault) {
-      refusals.push(refusalOf(fault));
+      faults.push(fault);
       return null;
     }
   };
@@ -55,27 +104,23 @@ async function answer(ask: Ask): Promise<void> {
     progress,
   };
   const shown = await tried(() => shownOf(ask, held, reading, tried));
-  tell({
-    kind: 'answer',
-    held,
-    trust: trust?.shown ?? null,
-    own: ownLines(held),
-    shown,
-    refusals,
-  });
+  found = { held, trust: trust?.shown ?? null, shown, faults };
+  tell(answerOf(found, false));
 }
 
 const ownLines = ({ kept, policy, time, authorities }: HeldFiles): readonly string[] =>
   (
     [
-      ['The checkpoint that you kept', kept],
-      ['Your policy of logs and witnesses', policy],
-      ['The time stamp', time],
-      ['The certificates of authorities that you believe', authorities],
+      [w`The checkpoint that you kept`, kept],
+      [w`Your policy of logs and witnesses`, policy],
+      [w`The time stamp`, time],
+      [w`The certificates of authorities that you believe`, authorities],
     ] as const
   ).flatMap(([what, file]) => (file === null ? [] : [`${what}: ${clean(file.path)}`]));
 
 const NOBODY_TRUSTED = 'You have given no trust list, so that nobody is trusted.';
+
+const COUNTED: Readonly<Record<string, string>> = phrases({ records: 'records', files: 'files' });
 
 function progress(what: string, total: number) {
   let last = 0;
@@ -84,7 +129,7 @@ function progress(what: string, total: number) {
       // The page draws no more than a hundred steps.
       if (done < total && done - last < total / 100) return;
       last = done;
-      tell({ kind: 'progress', what, done, total });
+      tell({ kind: 'progress', what: COUNTED[what] ?? what, done, total });
     },
     end: () => undefined,
   };
@@ -93,7 +138,12 @@ function progress(what: string, total: number) {
 /** What fails is refused in words, and the rest goes on. */
 type Tried = <T>(work: () => Promise<T>) => Promise<T | null>;
 
-async function shownOf({ one }: Ask, held: HeldFiles, reading: Reading, tried: Tried): Promise<Shown | null> {
+async function shownOf(
+  { one }: Ask,
+  held: HeldFiles,
+  reading: Reading,
+  tried: Tried,
+): Promise<Draw<Shown> | null> {
   const subject = await subjectOf(held, filesInZip);
   if (subject === null) return null;
   const files = subject.as === 'record' ? [] : subject.files;
@@ -103,18 +153,18 @@ async function shownOf({ one }: Ask, held: HeldFiles, reading: Reading, tried: T
     const bytes = await recordBytes(single);
     const time = await tried(() => timeOf(bytes, held));
     const shown = await oneRecord({ path: single.file.path, bytes, time, files }, reading);
-    return single.inPdf ? insidePdf(shown) : shown;
+    return single.inPdf ? () => insidePdf(shown()) : shown;
   }
   if (subject.as === 'record') return null;
-  if (held.time !== null) await tried(() => Promise.reject(timeOfMany(subject.name)));
+  if (held.time !== null) await tried(() => Promise.reject(timeOfMany(subject.name ?? '')));
   if (subject.as === 'package') return packageShown(subject.name, subject.files, reading);
   const records = await recordsShown(subject.name, subject.files, reading);
   if (records === null)
     throw refused(
       'no-records',
-      subject.name,
-      'no file in this folder ends in .record.json',
-      'Choose a folder that holds records, or a package.',
+      subject.name ?? '',
+      () => w`no file in this folder ends in .record.json`,
+      () => w`Choose a folder that holds records, or a package.`,
     );
   return records;
 }
@@ -135,22 +185,23 @@ async function oneRecord(
     readonly files: readonly Given[];
   },
   { trust, policy, loose, readAt }: Reading,
-): Promise<RecordShown> {
+): Promise<Draw<RecordShown>> {
   const given = { files, loose };
   const later = await beside(path, '.proof', given);
   const byPolicy = policy && { policy, note: await beside(path, '.witnessed', given) };
   const report = await agreed(() => verifyRecord(bytes, trust, time, readAt, later, byPolicy));
-  return recordShown(path, bytes, report);
+  return () => recordShown(path, bytes, report);
 }
 
 /** Null where no time stamp was given. Problem: `time-ca`. */
 async function timeOf(record: Uint8Array, { time, authorities }: HeldFiles): Promise<TrustedTime | null> {
   if (time === null) return null;
-  const next = 'Add the certificates of the authority as PEM.';
+  const next = () => w`Add the certificates of the authority as PEM.`;
   if (authorities === null)
-    throw refused('time-ca', time.path, 'nothing says which authority to believe', next);
+    throw refused('time-ca', time.path, () => w`nothing says which authority to believe`, next);
   const pem = new TextDecoder('latin1').decode(await small(authorities));
-  if (!areCertificates(pem)) throw refused('time-ca', authorities.path, 'there is no certificate here', next);
+  if (!areCertificates(pem))
+    throw refused('time-ca', authorities.path, () => w`there is no certificate here`, next);
   return trustedTimeIn(await small(time), pem, record);
 }
 
@@ -158,24 +209,29 @@ const timeOfMany = (name: string) =>
   refused(
     'time-of-package',
     name,
-    'a time stamp belongs to one record, and these are many',
-    'Open the record in it. The time stamp is left out here.',
+    () => w`a time stamp belongs to one record, and these are many`,
+    () => w`Open the record in it. The time stamp is left out here.`,
   );
 
 const small = ({ path, file }: NamedFile) => givenFile(path, file).read(MAX_SMALL_BYTES);
 
-async function trustIn(named: NamedFile | null): Promise<{ list: TrustList; shown: TrustShown } | null> {
+async function trustIn(
+  named: NamedFile | null,
+): Promise<{ list: TrustList; shown: Draw<TrustShown> } | null> {
   if (named === null) return null;
   const list = orThrow(parseTrustList(await small(named), named.path));
-  const keys = list.keys.map(({ kid, name, role, revoked }) => ({
-    name: clean(name ?? 'no name'),
-    kid,
-    note: [role ?? '', revoked === undefined ? '' : `revoked from ${revoked.from}`]
-      .filter((text) => text !== '')
-      .join(', '),
-  }));
-  return { list, shown: { file: clean(named.path), keys } };
+  return { list, shown: () => ({ file: clean(named.path), keys: list.keys.map(keyShown) }) };
 }
+
+const keyShown = ({ kid, name, role, revoked }: TrustList['keys'][number]) => ({
+  name: clean(name ?? w`no name`),
+  kid,
+  note: [role === undefined ? '' : ROLES[role], revoked === undefined ? '' : w`revoked from ${revoked.from}`]
+    .filter((text) => text !== '')
+    .join(', '),
+});
+
+const ROLES = phrases({ station: 'station', technician: 'technician', countersigner: 'countersigner' });
 
 const policyIn = async (named: NamedFile | null): Promise<Policy | null> =>
   named === null ? null : orThrow(parsePolicy(await small(named), named.path));
@@ -189,16 +245,17 @@ function refusalOf(fault: unknown): Refusal {
 }
 
 function problemOf(fault: unknown): Problem {
+  if (fault instanceof Refused) return fault.again();
   if (fault instanceof ProblemError) return fault.problem;
   if (fault instanceof NoSecondOpinion)
     return {
       code: 'browser-too-old',
-      message: 'this browser cannot check the signatures (Ed25519), so nothing is said about the file',
-      next: 'Open the page in a newer browser.',
+      message: w`this browser cannot check the signatures (Ed25519), so nothing is said about the file`,
+      next: w`Open the page in a newer browser.`,
     };
   return {
     code: 'bug',
-    message: `a fault in the page itself: ${fault instanceof Error ? fault.message : String(fault)}`,
-    next: 'Check the file with "plugmark verify", and report the fault.',
+    message: w`a fault in the page itself: ${fault instanceof Error ? fault.message : String(fault)}`,
+    next: w`Check the file with "plugmark verify", and report the fault.`,
   };
 }

@@ -2,8 +2,8 @@
  * A package as one file (PKWARE APPNOTE 6.3, without its 64-bit part). What two programs could unpack to two different things
  * is refused: names that collide or lead out of the folder, links, entries that lie in one another, sizes that are not so.
  */
-import type { Given } from './given.ts';
-import { refused, tooLarge } from './given.ts';
+import { w } from '../../words/catalogue.ts';
+import { type Given, refused, type Say, tooLarge } from './given.ts';
 import { unpacked } from './unpacked.ts';
 
 const MAX_ENTRIES = 200_000;
@@ -41,7 +41,10 @@ export async function filesInZip(name: string, archive: Blob): Promise<readonly 
   refuseOverlap(name, entries);
   const total = entries.reduce((sum, { bytes }) => sum + bytes, 0);
   if (total > MAX_TOTAL_BYTES)
-    throw damaged(name, `unpacked it would have ${Math.ceil(total / (1 << 20))} MB, more than any package`);
+    throw damaged(
+      name,
+      () => w`unpacked it would have ${Math.ceil(total / (1 << 20))} MB, more than any package`,
+    );
   const folder = commonFolder(entries.map(({ path }) => path));
   return entries.map((entry) => ({
     path: entry.path.slice(folder.length),
@@ -51,8 +54,8 @@ export async function filesInZip(name: string, archive: Blob): Promise<readonly 
   }));
 }
 
-const damaged = (name: string, why: string) =>
-  refused('zip-refused', name, `this archive is not read: ${why}`);
+const damaged = (name: string, why: Say) =>
+  refused('zip-refused', name, () => w`this archive is not read: ${why()}`);
 
 /** Whoever packs a folder packs its name as well. */
 function commonFolder(paths: readonly string[]): string {
@@ -72,19 +75,20 @@ async function entriesOf(name: string, archive: Blob): Promise<readonly Entry[]>
   const tail = await viewOf(archive.slice(tailAt));
   let end = tail.byteLength - END_BYTES;
   while (end >= 0 && !(tail.getUint32(end, true) === END && endFits(tail, end))) end--;
-  if (end < 0) throw damaged(name, 'it has no table of contents');
+  if (end < 0) throw damaged(name, () => w`it has no table of contents`);
   const [count, size, at] = [
     tail.getUint16(end + 10, true),
     tail.getUint32(end + 12, true),
     tail.getUint32(end + 16, true),
   ];
   if (count === 0xffff || size === IN_64_BITS || at === IN_64_BITS)
-    throw damaged(name, 'it is of the 64-bit form');
+    throw damaged(name, () => w`it is of the 64-bit form`);
   if (tail.getUint32(end + 4, true) !== 0 || tail.getUint16(end + 8, true) !== count)
-    throw damaged(name, 'it is one of several parts');
+    throw damaged(name, () => w`it is one of several parts`);
   if (count > MAX_ENTRIES || size > MAX_DIRECTORY_BYTES)
-    throw damaged(name, 'its table of contents is larger than that of any package');
-  if (at + size !== tailAt + end) throw damaged(name, 'its table of contents is not where it should be');
+    throw damaged(name, () => w`its table of contents is larger than that of any package`);
+  if (at + size !== tailAt + end)
+    throw damaged(name, () => w`its table of contents is not where it should be`);
   return readDirectory(name, await viewOf(archive.slice(at, at + size)), count, at);
 }
 
@@ -97,11 +101,11 @@ function readDirectory(name: string, directory: DataView, count: number, end: nu
   let at = 0;
   for (let i = 0; i < count; i++) {
     if (at + ENTRY_BYTES > directory.byteLength || directory.getUint32(at, true) !== ENTRY)
-      throw damaged(name, 'its table of contents is damaged');
+      throw damaged(name, () => w`its table of contents is damaged`);
     const lengths = [28, 30, 32].map((from) => directory.getUint16(at + from, true));
     const [nameBytes = 0] = lengths;
     const length = ENTRY_BYTES + lengths.reduce((sum, one) => sum + one, 0);
-    if (at + length > directory.byteLength) throw damaged(name, 'its table of contents is cut off');
+    if (at + length > directory.byteLength) throw damaged(name, () => w`its table of contents is cut off`);
     const path = pathIn(
       name,
       new Uint8Array(directory.buffer, directory.byteOffset + at + ENTRY_BYTES, nameBytes),
@@ -110,13 +114,14 @@ function readDirectory(name: string, directory: DataView, count: number, end: nu
     if (entry !== null) {
       // Where capitals or accents are the same to the file system, one file would overwrite the other.
       const key = path.normalize('NFC').toLowerCase();
-      if (taken.has(key)) throw damaged(name, `${taken.get(key)} and ${path} have the same name`);
+      if (taken.has(key))
+        throw damaged(name, () => w`${taken.get(key) ?? ''} and ${path} have the same name`);
       taken.set(key, path);
       entries.push(entry);
     }
     at += length;
   }
-  if (at !== directory.byteLength) throw damaged(name, 'its table of contents holds something else');
+  if (at !== directory.byteLength) throw damaged(name, () => w`its table of contents holds something else`);
   return entries;
 }
 
@@ -130,28 +135,30 @@ function entryAt(name: string, directory: DataView, at: number, path: string, en
     at: directory.getUint32(at + 42, true),
   };
   const { method, packedBytes, bytes } = entry;
-  if ([packedBytes, bytes, entry.at].includes(IN_64_BITS)) throw damaged(name, 'it is of the 64-bit form');
+  if ([packedBytes, bytes, entry.at].includes(IN_64_BITS))
+    throw damaged(name, () => w`it is of the 64-bit form`);
   if ((directory.getUint16(at + 8, true) & ENCRYPTED) !== 0)
-    throw damaged(name, `${path} is under a password`);
-  if (method !== STORED && method !== DEFLATED) throw damaged(name, `${path} is packed in another way`);
+    throw damaged(name, () => w`${path} is under a password`);
+  if (method !== STORED && method !== DEFLATED)
+    throw damaged(name, () => w`${path} is packed in another way`);
   if (method === STORED && packedBytes !== bytes)
-    throw damaged(name, `${path} has not the size that it says`);
-  if (entry.at + LOCAL_BYTES + packedBytes > end) throw damaged(name, `${path} is cut off`);
+    throw damaged(name, () => w`${path} has not the size that it says`);
+  if (entry.at + LOCAL_BYTES + packedBytes > end) throw damaged(name, () => w`${path} is cut off`);
   const type =
     directory.getUint8(at + 5) === UNIX ? (directory.getUint32(at + 38, true) >>> 16) & FILE_TYPE : 0;
   if (path.endsWith('/') && (type === 0 || type === FOLDER)) return null;
   if (path.endsWith('/') || (type !== 0 && type !== PLAIN))
-    throw damaged(name, `${path} is a link, or no plain file`);
+    throw damaged(name, () => w`${path} is a link, or no plain file`);
   return entry;
 }
 
 /** A name that is the same to every program, and leads nowhere but below the folder. */
 function pathIn(name: string, bytes: Uint8Array): string {
   const path = text(bytes);
-  if (path === null) throw damaged(name, 'a name in it is not UTF-8 text');
+  if (path === null) throw damaged(name, () => w`a name in it is not UTF-8 text`);
   const steps = path.replace(/\/$/, '').split('/');
   if (/[\p{C}\\:]/u.test(path) || steps.some((step) => step === '' || step === '.' || step === '..'))
-    throw damaged(name, `a name in it leads out of the folder, or is none: ${path.slice(0, 80)}`);
+    throw damaged(name, () => w`a name in it leads out of the folder, or is none: ${path.slice(0, 80)}`);
   return path;
 }
 
@@ -169,7 +176,7 @@ function refuseOverlap(name: string, entries: readonly Entry[]): void {
   for (const [i, { path, at, packedBytes }] of inOrder.entries()) {
     const next = inOrder[i + 1];
     if (next !== undefined && at + LOCAL_BYTES + packedBytes > next.at)
-      throw damaged(name, `${path} and ${next.path} lie in one another`);
+      throw damaged(name, () => w`${path} and ${next.path} lie in one another`);
   }
 }
 
@@ -178,19 +185,19 @@ async function contentOf(name: string, archive: Blob, entry: Entry, maxBytes: nu
   if (bytes > maxBytes) throw tooLarge(path, bytes, maxBytes);
   const head = await viewOf(archive.slice(at, at + LOCAL_BYTES));
   if (head.byteLength < LOCAL_BYTES || head.getUint32(0, true) !== LOCAL)
-    throw damaged(name, `${path} is not there`);
+    throw damaged(name, () => w`${path} is not there`);
   const nameBytes = head.getUint16(26, true);
   const from = at + LOCAL_BYTES + nameBytes + head.getUint16(28, true);
   const own = text(
     new Uint8Array(await archive.slice(at + LOCAL_BYTES, at + LOCAL_BYTES + nameBytes).arrayBuffer()),
   );
-  if (own !== path) throw damaged(name, `${path} has another name where it lies`);
+  if (own !== path) throw damaged(name, () => w`${path} has another name where it lies`);
   const packed = archive.slice(from, from + packedBytes);
   const content =
     method === STORED
       ? new Uint8Array(await packed.arrayBuffer())
       : await unpacked(packed, 'deflate-raw', bytes);
   if (typeof content === 'string' || content.length !== bytes)
-    throw damaged(name, `${path} has not the size that it says`);
+    throw damaged(name, () => w`${path} has not the size that it says`);
   return content;
 }
