@@ -39,11 +39,6 @@ export const ENTRIES: Entries = {
   impacts: 'Auswirkungen',
   times: 'Zeiten',
   made: 'Erstellung',
-  'the technician signed with a key of his own': 'der Mechaniker hat mit eigenem Schlüssel signiert',
-  'the technician has no key of his own': 'der Mechaniker hat keinen eigenen Schlüssel',
-  'the technician has a key and did NOT sign': 'der Mechaniker hat einen Schlüssel und hat NICHT signiert',
-  "this shop does without technicians' signatures":
-    'diese Werkstatt verzichtet auf Signaturen der Mechaniker',
   vin: 'Fahrgestellnummer',
   fleet: 'Fuhrpark',
   customer: 'Kunde',
