@@ -199,7 +199,24 @@ describe('questions made from a schema', () => {
 });
 
 describe('setup as a program', () => {
-  const LINES = ['Bay Two', 'data', 'torque', 'wrench', '', 'W-1', 'no', '', 'relative', '4', '', ''];
+  const LINES = [
+    'Bay Two',
+    'data',
+    '',
+    '',
+    '',
+    '',
+    'torque',
+    'wrench',
+    '',
+    'W-1',
+    'no',
+    '',
+    'relative',
+    '4',
+    '',
+    '',
+  ];
 
   it('takes answers as lines from a pipe, and says what it wrote', async () => {
     const dir = folder();
