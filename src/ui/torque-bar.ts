@@ -11,7 +11,7 @@ import type { Layout } from './layout.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { columnsOf, fill } from './printable.ts';
 import type { BenchView } from './view.ts';
-import { figure, roughTorque, shownLimit, type Tone, unitWord, windowFigures } from './words.ts';
+import { figure, roughTorque, type Tone, unitWord, windowFigures } from './words.ts';
 import { columnOf, runsOf, type Scale, scaleFor, type Zone, zonesOf } from './zones.ts';
 
 /** Where a torque lies, in words; the verdict is another thing and is not given here. */

@@ -7,6 +7,7 @@ import {
   roughTorque,
   SI,
   shownFigure,
+  shownLimit,
   shownUnits,
   torqueText,
 } from '../../src/quantity/shown.ts';
@@ -51,10 +52,7 @@ describe('a figure that people read', () => {
     expect(limits(25, 30)).toEqual(['25.00', '30.00']);
     // 25 N·m are 18.439 lbf·ft, 30 N·m are 22.127 lbf·ft.
     expect(inUnits(US, () => limits(25, 30))).toEqual(['18.44', '22.12']);
-    expect(inUnits(US, () => limits(18 * 1.3558179483314004, 22 * 1.3558179483314004))).toEqual([
-      '18.00',
-      '22.00',
-    ]);
+    expect(inUnits(US, () => limits(18 * 1.3558179483314, 22 * 1.3558179483314))).toEqual(['18.00', '22.00']);
   });
 
   it('has no zero with a minus sign', () => {
