@@ -36,6 +36,15 @@ function pull(peak) {
   return counts;
 }
 
+/**
+ * The answer after which a whole tightening of a loose plug is what comes next, for that is what the peer sends again: the
+ * plug was backed out, or none was turned; else that it stopped short.
+ */
+function answerTo(line) {
+  const keys = [...(/ ask (.*)/.exec(line)?.[1] ?? '').matchAll(/\[([a-z])\]/g)].map(([, key]) => key);
+  return ['b', 'h', 'g'].find((key) => keys.includes(key));
+}
+
 /** A peer whose adapter is switched off under it: nothing is said to the other end. */
 const adapter = (name, state) => execFileSync(`${tools}/bin/hciconfig`, [name, state]);
 /** What the log of the station holds of a tool: its readings, apart where a gap is recorded, and its links. */
@@ -204,10 +213,7 @@ await section('a whole job', async () => {
       const judged = lines.find((line) => !/ (UNDECIDED|not judged) /.test(line));
       if (judged !== undefined) throw new Error(`plugmark judged it otherwise: ${judged}`);
       again += 1;
-      // No plug was turned; it stopped short; it was backed out: what fits first.
-      const answer = lines
-        .map((line) => / ask .*?\[([hgb])\]/.exec(line)?.[1])
-        .findLast((key) => key !== undefined);
+      const answer = lines.map(answerTo).findLast((key) => key !== undefined);
       if (answer === undefined) continue;
       await sleep(3000);
       job.write(answer);
