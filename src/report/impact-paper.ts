@@ -5,7 +5,7 @@ import { type AsFoundPoint, asFoundPoints } from '../audit/impact-span.ts';
 import type { ImpactAssessment, ItemState } from '../audit/impact-state.ts';
 import { marksOf } from '../job/proof.ts';
 import { phrases, w } from '../words/catalogue.ts';
-import { figure, UNIT_TEXT, type Unit, utc } from './figures.ts';
+import { figure, lowerLimit, UNIT_TEXT, type Unit, upperLimit, utc } from './figures.ts';
 import {
   attemptsText,
   byGravity,
@@ -207,7 +207,7 @@ function proofsPart(items: readonly ItemState[]): readonly Part[] {
             { text: figure(one.value, unit), bold: true },
             { text: figure(one.expanded, unit) },
             {
-              text: w`${figure(one.lowerLimit, unit)} to ${figure(one.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+              text: w`${lowerLimit(one.lowerLimit, unit)} to ${upperLimit(one.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
             },
             { text: sortWords(one), verdict: SORT_VERDICT[one.sort] },
           ];

@@ -7,11 +7,11 @@ import type { Proportion } from '../statistics/proportion.ts';
 import type { Stability } from '../statistics/run-rules.ts';
 import { phrases, plural, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
-import { figure, percent, UNIT_TEXT, type Unit, withUnit } from './figures.ts';
+import { figure, lowerLimit, percent, UNIT_TEXT, type Unit, upperLimit, withUnit } from './figures.ts';
 import { VERDICT_WORD } from './verdict.ts';
 import { MARK_WORD } from './words/index.ts';
 
-export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): Unit =>
+export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): 'N.m' | 'mm' =>
   quantity === 'torque' ? 'N.m' : 'mm';
 
 export const isComputed = (capability: Capability | Problem): capability is Capability => 'cpk' in capability;
@@ -20,7 +20,7 @@ export const isComputed = (capability: Capability | Problem): capability is Capa
 export function groupName(group: ProcessGroup): string {
   const unit = unitOf(group);
   const engine = clean(group.engine ?? w`specification ${group.specificationKey}`);
-  const limits = w`${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
+  const limits = w`${lowerLimit(group.lowerLimit, unit)} to ${upperLimit(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
   const member = group.member === '' ? [] : [clean(group.member)];
   return [engine, limits, ...member, ...(group.mark === null ? [] : [MARK_WORD[group.mark]])].join(', ');
 }
@@ -60,7 +60,7 @@ export function groupRow(group: ProcessGroup): readonly string[] {
   return [
     group.specificationKey,
     clean(group.engine ?? '-'),
-    w`${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+    w`${lowerLimit(group.lowerLimit, unit)} to ${upperLimit(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
     `${group.member === '' ? w`all` : clean(group.member)}${group.mark === null ? '' : `, ${MARK_WORD[group.mark]}`}`,
     String(process.n),
     orDash(process.mean, (value) => figure(value, unit)),

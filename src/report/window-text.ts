@@ -1,6 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
 import { w } from '../words/catalogue.ts';
-import { figure, lowerBound, UNIT_TEXT, upperBound } from './figures.ts';
+import { figure, lowerBound, lowerLimit, UNIT_TEXT, upperBound, upperLimit } from './figures.ts';
 
 /** A window in words, its figures kept beside them for CSV and plots. */
 export interface WindowText {
@@ -15,7 +15,7 @@ export function windowText(window: Window): WindowText {
   const { unit } = window;
   const name = UNIT_TEXT[unit];
   return {
-    limits: w`${figure(window.lowerLimit, unit)} to ${figure(window.upperLimit, unit)} ${name}`,
+    limits: w`${lowerLimit(window.lowerLimit, unit)} to ${upperLimit(window.upperLimit, unit)} ${name}`,
     acceptance: window.decidable
       ? w`${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
       : w`none: the instrument is too coarse for these limits`,

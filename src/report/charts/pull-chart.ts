@@ -3,7 +3,7 @@
 import type { Window } from '../../metrology/judgement.ts';
 import { shownUnit, shownValue } from '../../quantity/shown.ts';
 import { w } from '../../words/catalogue.ts';
-import { figure } from '../figures.ts';
+import { figure, lowerLimit, upperLimit } from '../figures.ts';
 import { pullShape } from '../plot.ts';
 import type { PullPlot, TorqueScale } from '../plots.ts';
 import { brailleRows, rowOf } from './braille.ts';
@@ -67,8 +67,8 @@ function draw({ plot, scale, window }: PullToDraw, pen: Pen, box: Box): void {
     );
     pen.text(right + pen.letter / 3, y(nm), name);
   };
-  level(window.lowerLimit, w`limit ${figure(window.lowerLimit, 'N.m')}`, 'dashed');
-  level(window.upperLimit, w`limit ${figure(window.upperLimit, 'N.m')}`, 'dashed');
+  level(window.lowerLimit, w`limit ${lowerLimit(window.lowerLimit, 'N.m')}`, 'dashed');
+  level(window.upperLimit, w`limit ${upperLimit(window.upperLimit, 'N.m')}`, 'dashed');
   axes(pen, frame, {
     scale: span,
     name: shownUnit('N.m'),
