@@ -22,6 +22,8 @@ const WITH_OTHER_MODULES = [
 const BROWSERS = 'tests/web/browsers/*.test.ts';
 
 export default defineConfig({
+  // As the build of the page does it.
+  define: { PLUGMARK_VERSION: '"0.0.0"' },
   test: {
     root: ROOT,
     // Some tests wait for a terminal or for a process of their own: one worker more than there are cores goes on meanwhile.

@@ -63,6 +63,21 @@ export function shownFigure(value: number, unit: Measured): string {
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 
+/**
+ * A limit of a window, without its unit. In another unit than that of the record it is rounded into the window, so that
+ * nothing reads as inside that lies outside.
+ */
+export function shownLimit(value: number, unit: Measured, which: 'lower' | 'upper'): string {
+  if (shown(unit) === unit) return shownFigure(value, unit);
+  const steps = 10 ** shownDecimals(unit);
+  const exact = shownValue(value, unit) * steps;
+  // A limit that comes to a whole step but for the last bit is that step.
+  const nearest = Math.round(exact);
+  const inward = which === 'lower' ? Math.ceil(exact) : Math.floor(exact);
+  const whole = Math.abs(exact - nearest) < 1e-6 ? nearest : inward;
+  return (whole / steps).toFixed(shownDecimals(unit));
+}
+
 /** The same without needless zeros: `25`, `0.75`. */
 export const briefFigure = (value: number, unit: Measured): string =>
   String(Number(shownFigure(value, unit)));

@@ -1,4 +1,4 @@
-import { shownDecimals, shownFigure, shownUnit, shownUnits, shownValue } from '../quantity/shown.ts';
+import { shownDecimals, shownFigure, shownUnit, shownValue } from '../quantity/shown.ts';
 
 /** Decimals of what is read in one unit everywhere; the record keeps every digit. */
 const DECIMALS = { '%': 2, deg: 1 } as const;
@@ -41,19 +41,6 @@ export const lowerBound = (value: number, unit: Unit): string => bound(value, un
 
 /** An upper bound rounded down. */
 export const upperBound = (value: number, unit: Unit): string => bound(value, unit, Math.floor);
-
-/**
- * A limit. In another unit than that of the record it is rounded into the window, so that no printed reading lies inside that
- * was judged to lie outside.
- */
-export const lowerLimit = (value: number, unit: 'N.m' | 'mm'): string =>
-  isInRecord(unit) ? figure(value, unit) : lowerBound(value, unit);
-
-export const upperLimit = (value: number, unit: 'N.m' | 'mm'): string =>
-  isInRecord(unit) ? figure(value, unit) : upperBound(value, unit);
-
-const isInRecord = (unit: 'N.m' | 'mm'): boolean =>
-  shownUnits()[unit === 'mm' ? 'length' : 'torque'] === unit;
 
 function bound(value: number, unit: Unit, rounded: (steps: number) => number): string {
   const step = 10 ** decimalsOf(unit);

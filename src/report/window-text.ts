@@ -1,6 +1,7 @@
 import type { Window } from '../metrology/judgement.ts';
+import { shownLimit } from '../quantity/shown.ts';
 import { w } from '../words/catalogue.ts';
-import { figure, lowerBound, lowerLimit, UNIT_TEXT, upperBound, upperLimit } from './figures.ts';
+import { figure, lowerBound, UNIT_TEXT, upperBound } from './figures.ts';
 
 /** A window in words, its figures kept beside them for CSV and plots. */
 export interface WindowText {
@@ -15,7 +16,7 @@ export function windowText(window: Window): WindowText {
   const { unit } = window;
   const name = UNIT_TEXT[unit];
   return {
-    limits: w`${lowerLimit(window.lowerLimit, unit)} to ${upperLimit(window.upperLimit, unit)} ${name}`,
+    limits: w`${shownLimit(window.lowerLimit, unit, 'lower')} to ${shownLimit(window.upperLimit, unit, 'upper')} ${name}`,
     acceptance: window.decidable
       ? w`${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
       : w`none: the instrument is too coarse for these limits`,

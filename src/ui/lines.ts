@@ -7,7 +7,7 @@ import { attemptOf } from '../job/situation.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState } from '../job/state.ts';
 import { statementOf } from '../job/statements.ts';
-import { gapText, torqueText } from '../quantity/shown.ts';
+import { gapText, shownLimit, torqueText } from '../quantity/shown.ts';
 import { scaled } from '../reading.ts';
 import {
   deviceRefusalText,
@@ -39,7 +39,6 @@ import {
   answerKeys,
   fixed,
   judgementParts,
-  limitFigure,
   quantityWord,
   unitWord,
   windowFigures,
@@ -188,7 +187,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
       return [
         event.tool,
         w`states a wider error than the station file`,
-        w`accepted from ${limitFigure(event.window.acceptLower, event.window.unit, 'lower')} to ${limitFigure(event.window.acceptUpper, event.window.unit, 'upper')}`,
+        w`accepted from ${shownLimit(event.window.acceptLower, event.window.unit, 'lower')} to ${shownLimit(event.window.acceptUpper, event.window.unit, 'upper')}`,
       ];
     case 'gap-out-of-turn':
       return [

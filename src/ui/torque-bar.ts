@@ -1,7 +1,9 @@
 /** The torque now as a bar over the window: limits, guard bands, acceptance zone. */
+
 import { torqueWindowOf } from '../job/stage.ts';
 import { turnSoFar } from '../job/turn.ts';
 import type { Window } from '../metrology/judgement.ts';
+import { shownLimit } from '../quantity/shown.ts';
 import { degrees, turnLimitsText, turnText } from '../report/words/index.ts';
 import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -9,7 +11,7 @@ import type { Layout } from './layout.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { columnsOf, fill } from './printable.ts';
 import type { BenchView } from './view.ts';
-import { figure, limitFigure, roughTorque, type Tone, unitWord, windowFigures } from './words.ts';
+import { figure, roughTorque, type Tone, unitWord, windowFigures } from './words.ts';
 import { columnOf, runsOf, type Scale, scaleFor, type Zone, zonesOf } from './zones.ts';
 
 /** Where a torque lies, in words; the verdict is another thing and is not given here. */
@@ -83,8 +85,8 @@ function figures(window: Window, scale: Scale, glyphs: Glyphs): Line {
   const legend = window.decidable
     ? w` ${glyphs.accept} proves the torque   ${glyphs.guard} too near a limit`
     : w` ${glyphs.guard} this wrench cannot prove this window`;
-  const low = limitFigure(window.lowerLimit, window.unit, 'lower');
-  const high = limitFigure(window.upperLimit, window.unit, 'upper');
+  const low = shownLimit(window.lowerLimit, window.unit, 'lower');
+  const high = shownLimit(window.upperLimit, window.unit, 'upper');
   const lowEnds = 1 + columnOf(window.lowerLimit, scale) + 1;
   const highStarts = 1 + columnOf(window.upperLimit, scale);
   const lowAt = lowEnds - low.length;

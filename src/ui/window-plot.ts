@@ -1,9 +1,11 @@
 /** A window drawn across a row, with the density of a reading above it. */
+
 import type { Window } from '../metrology/judgement.ts';
 import { normalBetween } from '../metrology/normal.ts';
+import { shownLimit } from '../quantity/shown.ts';
 import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
-import { limitFigure, unitWord } from './words.ts';
+import { unitWord } from './words.ts';
 import { columnOf, type Scale, type Zone, zonesOf } from './zones.ts';
 
 /** What is known of a value: normal about `value`. */
@@ -71,8 +73,8 @@ function density(
 
 /** The limits under their marks. */
 function labels({ lowerLimit, upperLimit, unit }: Window, from: number, scale: Scale): string {
-  const low = limitFigure(lowerLimit, unit, 'lower');
-  const high = limitFigure(upperLimit, unit, 'upper');
+  const low = shownLimit(lowerLimit, unit, 'lower');
+  const high = shownLimit(upperLimit, unit, 'upper');
   const lowEnds = columnOf(lowerLimit - from, scale) + 1;
   const highStarts = columnOf(upperLimit - from, scale);
   const left = low.padStart(lowEnds);

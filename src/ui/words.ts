@@ -32,7 +32,7 @@ import type { JobState, Question, Settlement, StepState } from '../job/state.ts'
 import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { ThreadState } from '../plug/condition.ts';
-import { shownDecimals, shownFigure, shownUnit, shownUnits, shownValue } from '../quantity/shown.ts';
+import { shownDecimals, shownFigure, shownLimit, shownUnit, shownValue } from '../quantity/shown.ts';
 import type { Quantity } from '../reading.ts';
 import { phrases, w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -206,24 +206,9 @@ export const figure = (value: number, unit: Window['unit']): string => shownFigu
 export const roughTorque = (nm: number, decimals: 0 | 1): string => fixed(shownValue(nm, 'N.m'), decimals);
 export const roughGap = (mm: number): string => fixed(shownValue(mm, 'mm'), shownDecimals('mm') - 1);
 
-/**
- * A limit without its unit. In another unit than that of the record it is rounded into the window, so that nothing reads as
- * inside that lies outside.
- */
-export function limitFigure(value: number, unit: Window['unit'], which: 'lower' | 'upper'): string {
-  if (shownUnits()[unit === 'mm' ? 'length' : 'torque'] === unit) return figure(value, unit);
-  const steps = 10 ** shownDecimals(unit);
-  const exact = shownValue(value, unit) * steps;
-  // A limit that comes to a whole step but for the last bit is that step.
-  const nearest = Math.round(exact);
-  const whole =
-    Math.abs(exact - nearest) < 1e-6 ? nearest : which === 'lower' ? Math.ceil(exact) : Math.floor(exact);
-  return fixed(whole / steps, shownDecimals(unit));
-}
-
 /** `25.00 to 30.00`, without the unit. */
 export const rangeFigures = (lower: number, upper: number, unit: Window['unit']): string =>
-  w`${limitFigure(lower, unit, 'lower')} to ${limitFigure(upper, unit, 'upper')}`;
+  w`${shownLimit(lower, unit, 'lower')} to ${shownLimit(upper, unit, 'upper')}`;
 
 export const windowFigures = ({ lowerLimit, upperLimit, unit }: Window): string =>
   rangeFigures(lowerLimit, upperLimit, unit);

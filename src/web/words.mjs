@@ -1,7 +1,7 @@
 // The dictionaries as the page carries them: only sentences that its own scripts can say, each under a short number.
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { sentencesOf } from '../words/sentences.mjs';
+import { sentencesOf } from './sentences.mjs';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 

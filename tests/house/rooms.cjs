@@ -80,7 +80,7 @@ const ROOMS = {
   files: [],
   words: [],
   /** Pages; the only place that knows the DOM. */
-  web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report'],
+  web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report', 'words'],
 };
 const PURE = [
   'quantity',

@@ -10,7 +10,7 @@ const json = (name) => JSON.parse(readFileSync(new URL(name, ROOT), 'utf8'));
 const BY_FILE = { 'png-js': 'MIT' };
 
 /** They lie in the page that verifies (src/web), and in no folder of their own. */
-const IN_PAGE = ['node_modules/@noble/curves', 'node_modules/@noble/hashes'];
+const IN_PAGE = ['node_modules/@noble/curves', 'node_modules/@noble/hashes', 'node_modules/fzstd'];
 
 /** The production packages of the lock file: where they lie, and what it says of them. */
 export const productionPackages = (lock = json('package-lock.json')) =>

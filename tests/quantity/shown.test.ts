@@ -7,6 +7,7 @@ import {
   roughTorque,
   SI,
   shownFigure,
+  shownLimit,
   shownUnits,
   torqueText,
 } from '../../src/quantity/shown.ts';
@@ -41,6 +42,17 @@ describe('a figure that people read', () => {
       '30',
     ]);
     expect(inUnits(US, () => [briefFigure(0.75, 'mm'), roughTorque(30.04)])).toEqual(['0.0295', '22.2']);
+  });
+
+  it('rounds limits into the window in another unit than that of the record, and leaves a whole step as it is', () => {
+    const limits = (low: number, high: number) => [
+      shownLimit(low, 'N.m', 'lower'),
+      shownLimit(high, 'N.m', 'upper'),
+    ];
+    expect(limits(25, 30)).toEqual(['25.00', '30.00']);
+    // 25 N·m are 18.439 lbf·ft, 30 N·m are 22.127 lbf·ft.
+    expect(inUnits(US, () => limits(25, 30))).toEqual(['18.44', '22.12']);
+    expect(inUnits(US, () => limits(18 * 1.3558179483314, 22 * 1.3558179483314))).toEqual(['18.00', '22.00']);
   });
 
   it('has no zero with a minus sign', () => {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type ts from 'typescript';
 import { z } from 'zod';
 // @ts-expect-error: a script of the build
-import * as reading from '../../src/words/sentences.mjs';
+import * as reading from '../../src/web/sentences.mjs';
 
 const SRC = new URL('../../src/', import.meta.url).pathname;
 const readingSchema = z.object({

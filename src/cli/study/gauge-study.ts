@@ -4,10 +4,12 @@ import { newExercise, planFrom, turnsOf } from '../../audit/gauge-exercise.ts';
 import { gaugeStudiesOf, nextStudy, openStudyOf, type StudyStarted } from '../../audit/gauge-log.ts';
 import type { StudyMeasures } from '../../evidence/gauge-study-event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { SI } from '../../quantity/shown.ts';
 import type { Quantity } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
-import { hasScreen } from '../bench/run.ts';
+import { hasScreen, speaksUtf8 } from '../bench/run.ts';
 import { clock, stamp } from '../station/clock.ts';
+import { showFor } from '../station/reads.ts';
 import { openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -36,6 +38,8 @@ type Started = Pick<StudyWork, 'started' | 'exercise' | 'written'>;
 /** A gauge study with the tool itself: says who measures which part, takes the readings, and computes the result. */
 export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
   const file = await readStationFile(options.station);
+  // Its figures are those of the parts, in the units of the record.
+  await showFor(file.reads.screen, SI, !speaksUtf8());
   const station = await openStation(file.station, file.folder, stamp, file.domain);
   try {
     const started =

@@ -31,7 +31,8 @@ export const wordsNow = (): PackedWords | null => words;
 
 function wordsOf(language: Exclude<Language, 'en'>): PackedWords {
   // Not from outside: the page that packs it is this one.
-  const { numbers, wordings } = (all ??= JSON.parse(unpackedFrom('words')) as AllWords);
+  all ??= JSON.parse(unpackedFrom('words')) as AllWords;
+  const { numbers, wordings } = all;
   const own = wordings[language];
   return { language, wordings: Object.fromEntries(numbers.map((number, at) => [number, own[at] ?? ''])) };
 }

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import ts from 'typescript';
 
 /**
- * English sentence, as `catalogue.ts` makes its key, to the file that says it.
+ * English sentence, as src/words/catalogue.ts makes its key, to the file that says it.
  * @param {readonly string[]} files
  * @returns {Map<string, string>}
  */
