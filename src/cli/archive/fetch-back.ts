@@ -93,7 +93,7 @@ async function* linesOf(packed: AsyncIterable<Uint8Array>, url: string): AsyncGe
       if (bytes > MAX_REQUEST_BYTES) throw new ProblemError(notALog(url));
     }
   } catch (cause) {
-    throw cause instanceof ProblemError ? cause : notReached(url, cause);
+    throw cause instanceof ProblemError ? cause : new ProblemError(brokenOff(url), { cause });
   }
 }
 const LINE_FEED = 0x0a;
@@ -123,6 +123,13 @@ async function* entriesIn(
   }
   yield batch;
 }
+
+const brokenOff = (url: string): Problem => ({
+  code: 'archive-not-reached',
+  where: url,
+  message: 'its answer broke off, or is not what an archive sends',
+  next: 'Ask whoever runs the archive for a new token (plugmark archive give-back): each is good once. Nothing was put in place.',
+});
 
 const notALog = (url: string): Problem => ({
   code: 'archive-refused',
