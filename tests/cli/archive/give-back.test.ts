@@ -103,7 +103,7 @@ describe('a station that has lost its log', () => {
 
   it('learns whose log it is where no key of the station is there any more', async () => {
     await give('back', { use: 'restore', log });
-    const { text } = await said(() => restore(undefined, { data: folder(), fromArchive: url }));
+    const { text } = await said(() => restore(undefined, { ...scope(), data: folder(), fromArchive: url }));
     expect(text).toMatch(/It is the log of the station "[^"]+" \(plugmark\/log\/[^)]+\)\. Is it yours\?/);
   });
 
