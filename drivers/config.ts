@@ -58,7 +58,7 @@ export const driverConfigSchema = z.discriminatedUnion('use', [
   z
     .strictObject({
       use: z.literal('typed'),
-      unit: z.enum(['mm', 'in', 'N·m']).describe('Unit of figures that are typed without one.'),
+      unit: z.enum(['mm', 'in', 'N·m', 'lbf·ft']).describe('Unit of figures that are typed without one.'),
     })
     .describe('A gauge that types like a keyboard, or one that somebody reads off.'),
   z

@@ -5,7 +5,7 @@ import { newtonMetres } from '../../src/quantity/torque.ts';
 import type { Quantity } from '../../src/reading.ts';
 import { ok, type Result } from '../../src/result.ts';
 
-export type TypedUnit = 'mm' | 'in' | 'N·m';
+export type TypedUnit = 'mm' | 'in' | 'N·m' | 'lbf·ft';
 
 /** Steps that take the figures of every gauge without loss: 0.1 µm, and 10^-4 N·m. */
 export const TYPED_EXPONENT: Readonly<Record<Quantity, number>> = { torque: -4, length: -7 };

@@ -1,4 +1,4 @@
-import { inUnits, type ShownUnits, SI } from '../quantity/shown.ts';
+import { inUnits, type ShownUnits, SI, shownLimit } from '../quantity/shown.ts';
 import type { AttemptRow } from './attempts.ts';
 import { type CsvStyle, USUAL_CSV } from './csv-style.ts';
 import { figure, lowerBound, UNIT_TEXT, upperBound } from './figures.ts';
@@ -119,7 +119,9 @@ const UNIT_OF = { torque: 'N.m', gap: 'mm' } as const;
 const shown = (value: number | null, quantity: AttemptRow['quantity']): number | null =>
   value === null ? null : Number(figure(value, UNIT_OF[quantity]));
 
-const ROUNDED = { lowerLimit: figure, upperLimit: figure, acceptLower: lowerBound, acceptUpper: upperBound };
+const lower = (value: number, unit: 'N.m' | 'mm') => shownLimit(value, unit, 'lower');
+const upper = (value: number, unit: 'N.m' | 'mm') => shownLimit(value, unit, 'upper');
+const ROUNDED = { lowerLimit: lower, upperLimit: upper, acceptLower: lowerBound, acceptUpper: upperBound };
 
 function shownEdge(row: AttemptRow, model: ReportModel, edge: keyof typeof ROUNDED): number | null {
   const { quantity } = row;

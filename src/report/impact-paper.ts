@@ -4,6 +4,7 @@ import type { Sort } from '../audit/impact.ts';
 import { type AsFoundPoint, asFoundPoints } from '../audit/impact-span.ts';
 import type { ImpactAssessment, ItemState } from '../audit/impact-state.ts';
 import { marksOf } from '../job/proof.ts';
+import { shownLimit } from '../quantity/shown.ts';
 import { phrases, w } from '../words/catalogue.ts';
 import { figure, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import {
@@ -207,7 +208,7 @@ function proofsPart(items: readonly ItemState[]): readonly Part[] {
             { text: figure(one.value, unit), bold: true },
             { text: figure(one.expanded, unit) },
             {
-              text: w`${figure(one.lowerLimit, unit)} to ${figure(one.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+              text: w`${shownLimit(one.lowerLimit, unit, 'lower')} to ${shownLimit(one.upperLimit, unit, 'upper')} ${UNIT_TEXT[unit]}`,
             },
             { text: sortWords(one), verdict: SORT_VERDICT[one.sort] },
           ];

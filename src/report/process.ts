@@ -2,6 +2,7 @@
 
 import type { ProcessGroup, ProcessSeries, Series } from '../audit/capability.ts';
 import type { Problem } from '../problem.ts';
+import { shownLimit } from '../quantity/shown.ts';
 import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
 import type { Proportion } from '../statistics/proportion.ts';
 import type { Stability } from '../statistics/run-rules.ts';
@@ -11,7 +12,7 @@ import { figure, percent, UNIT_TEXT, type Unit, withUnit } from './figures.ts';
 import { VERDICT_WORD } from './verdict.ts';
 import { MARK_WORD } from './words/index.ts';
 
-export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): Unit =>
+export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): 'N.m' | 'mm' =>
   quantity === 'torque' ? 'N.m' : 'mm';
 
 export const isComputed = (capability: Capability | Problem): capability is Capability => 'cpk' in capability;
@@ -20,7 +21,7 @@ export const isComputed = (capability: Capability | Problem): capability is Capa
 export function groupName(group: ProcessGroup): string {
   const unit = unitOf(group);
   const engine = clean(group.engine ?? w`specification ${group.specificationKey}`);
-  const limits = w`${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
+  const limits = w`${shownLimit(group.lowerLimit, unit, 'lower')} to ${shownLimit(group.upperLimit, unit, 'upper')} ${UNIT_TEXT[unit]}`;
   const member = group.member === '' ? [] : [clean(group.member)];
   return [engine, limits, ...member, ...(group.mark === null ? [] : [MARK_WORD[group.mark]])].join(', ');
 }
@@ -60,7 +61,7 @@ export function groupRow(group: ProcessGroup): readonly string[] {
   return [
     group.specificationKey,
     clean(group.engine ?? '-'),
-    w`${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+    w`${shownLimit(group.lowerLimit, unit, 'lower')} to ${shownLimit(group.upperLimit, unit, 'upper')} ${UNIT_TEXT[unit]}`,
     `${group.member === '' ? w`all` : clean(group.member)}${group.mark === null ? '' : `, ${MARK_WORD[group.mark]}`}`,
     String(process.n),
     orDash(process.mean, (value) => figure(value, unit)),

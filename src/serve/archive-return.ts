@@ -1,5 +1,5 @@
 /** Gives a station back what it shipped, by a one-time token that whoever runs the archive made for that log. */
-import { Readable } from 'node:stream';
+import { pipeline, Readable } from 'node:stream';
 import { createGzip } from 'node:zlib';
 import { ENTRIES_A_BUNDLE, entriesText } from '../archive/bundle.ts';
 import { tokenHash } from '../archive/enrolment.ts';
@@ -25,7 +25,11 @@ export async function giveBack(
   if (log === null || log.head === null) return null;
   const { note, size } = log.head;
   const text = Readable.from(textOf(store, log.id, { note, entries: size }));
-  return { log: log.id, stream: text.pipe(createGzip()) };
+  // Where either end breaks, both end: a reader that hangs up leaves nothing open, and a bundle that cannot be read cuts the
+  // answer short, which the station takes for no log.
+  const stream = createGzip();
+  pipeline(text, stream, () => undefined);
+  return { log: log.id, stream };
 }
 
 /** Exactly the entries of the checkpoint: what came after it is not proven whole. */

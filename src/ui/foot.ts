@@ -13,6 +13,7 @@ import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
 import { columnsOf, printable } from './printable.ts';
+import { asTaken } from './typed-figure.ts';
 import type { BenchView } from './view.ts';
 import { answerKeys, anyArrow, LOW_BATTERY_PERCENT, upDown } from './words.ts';
 
@@ -142,7 +143,12 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
       },
     ];
   if (input.figure !== '')
-    return [{ text: w` typed so far: ${input.figure}  [Enter] confirm  [Esc] drop it`, bold: true }];
+    return [
+      {
+        text: w` typed so far: ${asTaken(input.figure, job, input.typedUnits)}  [Enter] confirm  [Esc] drop it`,
+        bold: true,
+      },
+    ];
   if (job.closed !== null) return [{ text: ` ${w`[q] leave`}` }];
   if (question !== undefined)
     return [{ text: ` ${questionKeys(job, question, columns - 1)}`, bold: true, tone: 'attention' }];

@@ -20,7 +20,7 @@ import { benchCommand } from './keys.ts';
 import { draftFor, filled, pressedPanel } from './panels/index.ts';
 import { THEN_AGREED } from './panels/new-plugs.ts';
 import type { Draft, Move } from './panels/panel.ts';
-import { impossibleTorque } from './typed-figure.ts';
+import { impossibleTorque, type TypedUnits } from './typed-figure.ts';
 
 export interface InputState {
   readonly help: boolean;
@@ -28,6 +28,7 @@ export interface InputState {
   readonly quiet: boolean;
   /** A gauge of this station types its figures: digits are never keys then, whatever phase it is. */
   readonly types: boolean;
+  readonly typedUnits: TypedUnits;
   /** The figure that is being typed by such a gauge. */
   readonly figure: string;
   readonly form: Form | null;
@@ -40,11 +41,12 @@ export interface InputState {
 }
 
 export const newInputState = (
-  more: Partial<Pick<InputState, 'quiet' | 'types' | 'pullTimes'>> = {},
+  more: Partial<Pick<InputState, 'quiet' | 'types' | 'typedUnits' | 'pullTimes'>> = {},
 ): InputState => ({
   help: false,
   quiet: false,
   types: false,
+  typedUnits: {},
   figure: '',
   form: null,
   draft: null,
@@ -119,7 +121,7 @@ function done(input: InputState, move: Move, job: JobState, pulling: boolean): P
 
 /** A figure that a gauge typed, or somebody who read one: to its tool, unless no tool can have shown it. */
 function typedOut(input: InputState, typed: string, job: JobState): Pressed {
-  const notice = impossibleTorque(typed, job);
+  const notice = impossibleTorque(typed, job, input.typedUnits);
   return notice === null ? { input, out: { typed }, taken: true } : stays({ ...input, notice });
 }
 

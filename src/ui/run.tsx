@@ -8,6 +8,7 @@ import { isQuit, type KeyPress } from './key-press.ts';
 import { Screen } from './screen.tsx';
 import { runShell, type Seen, type Shell } from './shell.tsx';
 import { summaryLines } from './summary.ts';
+import type { TypedUnits } from './typed-figure.ts';
 import type { BenchView } from './view.ts';
 
 export interface ScreenRun
@@ -19,6 +20,7 @@ export interface ScreenRun
   readonly onTyped: (line: string) => void;
   /** A tool of this station types its figures. */
   readonly types: boolean;
+  readonly typedUnits?: TypedUnits;
   /** No bell. */
   readonly quiet: boolean;
 }

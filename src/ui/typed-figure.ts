@@ -20,6 +20,17 @@ export function quantityOfLine(line: string, job: JobState): Quantity {
   return kind === 'pull' || kind === 'answer' ? 'torque' : 'length';
 }
 
+/** The unit of a figure that is typed without one, by what is typed at this station: that which the tool itself shows. */
+export type TypedUnits = Readonly<Partial<Record<Quantity, string>>>;
+
+/** A figure as it will be taken: one without a unit has that of its tool, whatever the screen is in. */
+export function asTaken(figure: string, job: JobState, units: TypedUnits): string {
+  if (!BARE.test(figure.trim())) return figure;
+  const [only, ...more] = Object.values(units);
+  const unit = more.length === 0 ? only : units[quantityOfLine(figure, job)];
+  return unit === undefined ? figure : `${figure} ${unit}`;
+}
+
 const quantitiesTyped = (job: JobState): ReadonlySet<Quantity> =>
   new Set(
     Object.values(job.tools).flatMap(({ source, description }) =>
@@ -35,13 +46,13 @@ function highestNm({ range, certificate }: InstrumentInUse): number | null {
 }
 
 /** Why a typed torque cannot have been read; null where it can, and for lines that are no torque. */
-export function impossibleTorque(line: string, job: JobState): string | null {
+export function impossibleTorque(line: string, job: JobState, units: TypedUnits = {}): string | null {
   const typed = quantitiesTyped(job);
   if (!typed.has('torque')) return null;
   if (typed.has('length') && quantityOfLine(line, job) !== 'torque') return null;
   const text = line.trim();
   const parsed = parseTorque(
-    BARE.test(text) ? `${text.replace(/^\+/, '').replace(/^[.,]/, '0.')} N·m` : text,
+    BARE.test(text) ? `${text.replace(/^\+/, '').replace(/^[.,]/, '0.')} ${units.torque ?? 'N·m'}` : text,
   );
   if (!parsed.ok) return null;
   const nm = newtonMetres(parsed.value.figure, parsed.value.unit);

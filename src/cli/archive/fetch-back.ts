@@ -24,7 +24,7 @@ export async function fetchBack(url: string, out: string): Promise<void> {
   const head = first.done === true ? null : readReturnedHead(first.value);
   if (head === null) throw new ProblemError(notALog(url));
   const watch = watched('entries fetched');
-  const { size, checkpoints } = await writeLog(out, entriesIn(lines, url), {
+  const { size, checkpoints } = await writeLog(out, entriesIn(lines, head.entries, url), {
     notes: [head.note],
     written: (count) => watch(count, head.entries),
   });
@@ -93,24 +93,28 @@ async function* linesOf(packed: AsyncIterable<Uint8Array>, url: string): AsyncGe
       if (bytes > MAX_REQUEST_BYTES) throw new ProblemError(notALog(url));
     }
   } catch (cause) {
-    throw cause instanceof ProblemError ? cause : notReached(url, cause);
+    throw cause instanceof ProblemError ? cause : new ProblemError(brokenOff(url), { cause });
   }
 }
 const LINE_FEED = 0x0a;
 
+/** As many as were announced: one more, and nothing further is read or written. */
 async function* entriesIn(
   lines: AsyncGenerator<string, void>,
+  announced: number,
   url: string,
 ): AsyncIterable<readonly CarvedEntry[]> {
   let batch: CarvedEntry[] = [];
   let body: string | null = null;
+  let count = 0;
   for await (const line of lines) {
     if (body === null) {
       body = line;
       continue;
     }
     const entry = returnedEntry(body, line);
-    if (entry === null) throw new ProblemError(notALog(url));
+    count += 1;
+    if (entry === null || count > announced) throw new ProblemError(notALog(url));
     batch.push({ ...entry, hash: Buffer.from(entry.hash) });
     body = null;
     if (batch.length < ENTRIES_A_BATCH) continue;
@@ -119,6 +123,13 @@ async function* entriesIn(
   }
   yield batch;
 }
+
+const brokenOff = (url: string): Problem => ({
+  code: 'archive-not-reached',
+  where: url,
+  message: 'its answer broke off, or is not what an archive sends',
+  next: 'Ask whoever runs the archive for a new token (plugmark archive give-back): each is good once. Nothing was put in place.',
+});
 
 const notALog = (url: string): Problem => ({
   code: 'archive-refused',

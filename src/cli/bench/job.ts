@@ -15,6 +15,7 @@ import { type Problem, ProblemError } from '../../problem.ts';
 import { USUAL_CSV } from '../../report/csv-style.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
+import type { TypedUnits } from '../../ui/typed-figure.ts';
 import { type Language, w } from '../../words/catalogue.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
@@ -81,7 +82,9 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       openingFrom(order, station, file, overridesOf(options));
     // A job without its tools must not get into the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
-    const typedTools = file.tools.filter(({ driver }) => driver.use === 'typed').length;
+    const typedUnits: TypedUnits = Object.fromEntries(
+      file.tools.flatMap(({ quantity, driver }) => (driver.use === 'typed' ? [[quantity, driver.unit]] : [])),
+    );
     const plain = options.plain === true || options.events === '-' || !hasScreen();
     try {
       const started =
@@ -103,7 +106,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         plain,
         quiet: options.quiet === true,
         ...(file.sound === undefined ? {} : { sound: file.sound }),
-        typedTools,
+        typedUnits,
         typed$,
         stamp,
         onStep: follower.step,

@@ -9,7 +9,7 @@ import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
 import { lineFor } from '../../ui/lines.ts';
 import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
-import { impossibleTorque } from '../../ui/typed-figure.ts';
+import { impossibleTorque, type TypedUnits } from '../../ui/typed-figure.ts';
 import { w } from '../../words/catalogue.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
@@ -20,6 +20,7 @@ export interface InLines {
   readonly step$: Observable<Step>;
   readonly look: () => { readonly job: JobState; readonly pulling: boolean };
   readonly command: (command: Command) => void;
+  readonly typedUnits: TypedUnits;
   /** A line that is no key. */
   readonly typed: (line: string) => void;
   readonly leave: () => void;
@@ -37,7 +38,7 @@ export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
   const clean = (text: string) => printable(text, 300, ascii);
   const pullTimes = new Map<number, string>();
-  let input: InputState = newInputState({ pullTimes });
+  let input: InputState = newInputState({ pullTimes, typedUnits: run.typedUnits });
   let asked = '';
   let waits = false;
   const ask = () => {
@@ -47,7 +48,7 @@ export function inLines(run: InLines): Promise<void> {
     asked = text;
   };
   const typed = (line: string) => {
-    const refused = impossibleTorque(line, look().job);
+    const refused = impossibleTorque(line, look().job, run.typedUnits);
     if (refused === null) run.typed(line);
     else print(printable(refused, 300, ascii));
   };

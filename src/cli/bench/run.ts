@@ -9,7 +9,7 @@ import { runJob, type Step } from '../../pipeline/run-job.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ScreenRun } from '../../ui/run.tsx';
 import type { Sound } from '../../ui/sound-commands.ts';
-import { quantityOfLine } from '../../ui/typed-figure.ts';
+import { quantityOfLine, type TypedUnits } from '../../ui/typed-figure.ts';
 import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
@@ -31,8 +31,8 @@ export interface Work {
   readonly command$?: Observable<Command>;
   /** Where lines go that are no commands: figures that somebody, or a gauge, typed. */
   readonly typed$?: Subject<TypedLine>;
-  /** How many tools of the station are typed. */
-  readonly typedTools?: number;
+  /** What is typed at this station: the unit of a figure without one. */
+  readonly typedUnits?: TypedUnits;
   /** No bell. */
   readonly quiet?: boolean;
   readonly sound?: Sound;
@@ -73,6 +73,7 @@ export async function runWork(work: Work): Promise<Outcome> {
           step$,
           look: () => ({ job: run.state(), pulling: work.bench.live()?.pulling ?? false }),
           command: (command) => command$.next(command),
+          typedUnits: work.typedUnits ?? {},
           typed: (line) => work.typed$?.next(typedLine(work, line)),
           leave: () => stop$.next(),
           onStep: (step) => work.onStep?.(step),
@@ -107,9 +108,9 @@ export async function runWork(work: Work): Promise<Outcome> {
 const LOG_TRY_MS = 50;
 
 /** With one typed tool every line is its own; with two each names its quantity. */
-const typedLine = ({ bench, typedTools = 0 }: Work, line: string): TypedLine => ({
+const typedLine = ({ bench, typedUnits = {} }: Work, line: string): TypedLine => ({
   line,
-  quantity: typedTools < 2 ? null : quantityOfLine(line, bench.state()),
+  quantity: Object.keys(typedUnits).length < 2 ? null : quantityOfLine(line, bench.state()),
 });
 
 function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
@@ -153,7 +154,8 @@ function screenOf(
     view$: viewOf(work, step$.pipe(tap((step) => work.onStep?.(step)))),
     onCommand: (command) => command$.next(command),
     onTyped: (line) => work.typed$?.next(typedLine(work, line)),
-    types: (work.typedTools ?? 0) > 0,
+    types: Object.keys(work.typedUnits ?? {}).length > 0,
+    typedUnits: work.typedUnits ?? {},
     quiet: work.quiet === true,
     ...heard(work),
     onQuit: () => stop$.next(),

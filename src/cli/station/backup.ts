@@ -63,7 +63,15 @@ export async function restore(
   const part = unfinishedName(logPath(folder));
   try {
     await fetchBack(url ?? '', part);
-    const outcome = await putBack(folder, { backup: part, name: `the archive at ${url}` }, options, open);
+    const outcome = await putBack(
+      folder,
+      { backup: part, name: `the archive at ${url}` },
+      options,
+      open,
+    ).catch((cause: unknown) => {
+      if (!(cause instanceof ProblemError) || cause.problem.where !== part) throw cause;
+      throw new ProblemError({ ...cause.problem, where: url ?? '' }, { cause });
+    });
     print(['What the station wrote after its last shipping is not in the archive.']);
     return outcome;
   } finally {
@@ -152,12 +160,16 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
   try {
     const state = stationOf(stationFolder.log.stationEntries());
     const kid = state?.keys.at(-1)?.kid;
-    if (kid === undefined) return [];
+    if (state === null || kid === undefined) return [];
     await renewTrust(stationFolder);
     const path = keyPath(folder, 'station', kid);
     if (isKeyHere(folder, kid)) return [];
     const { message, next } = keyMissing(path);
-    return [`${path}: ${message}. ${next}`];
+    // Without its key nothing here says whose log this is.
+    return [
+      `It is the log of the station "${state.name}" (${state.origin}). Is it yours?`,
+      `${path}: ${message}. ${next}`,
+    ];
   } catch (cause) {
     if (cause instanceof ProblemError) return [problemText(cause.problem).trimEnd()];
     throw cause;

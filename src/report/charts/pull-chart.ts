@@ -1,7 +1,7 @@
 /** One pull over time with its window: limits, guard bands hatched, first release, peak, and the snug point where it is measured. */
 
 import type { Window } from '../../metrology/judgement.ts';
-import { shownUnit, shownValue } from '../../quantity/shown.ts';
+import { shownLimit, shownUnit, shownValue } from '../../quantity/shown.ts';
 import { w } from '../../words/catalogue.ts';
 import { figure } from '../figures.ts';
 import { pullShape } from '../plot.ts';
@@ -67,8 +67,8 @@ function draw({ plot, scale, window }: PullToDraw, pen: Pen, box: Box): void {
     );
     pen.text(right + pen.letter / 3, y(nm), name);
   };
-  level(window.lowerLimit, w`limit ${figure(window.lowerLimit, 'N.m')}`, 'dashed');
-  level(window.upperLimit, w`limit ${figure(window.upperLimit, 'N.m')}`, 'dashed');
+  level(window.lowerLimit, w`limit ${shownLimit(window.lowerLimit, 'N.m', 'lower')}`, 'dashed');
+  level(window.upperLimit, w`limit ${shownLimit(window.upperLimit, 'N.m', 'upper')}`, 'dashed');
   axes(pen, frame, {
     scale: span,
     name: shownUnit('N.m'),

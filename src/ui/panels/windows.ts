@@ -13,13 +13,22 @@ import { folded } from '../folded.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { Line } from '../line.ts';
 import { fill, printable } from '../printable.ts';
-import { cautions, figure, rangeFigures, toolWord, unitWord, windowFigures } from '../words.ts';
+import {
+  capital,
+  cautions,
+  figure,
+  quantityBrief,
+  rangeFigures,
+  toolWord,
+  unitWord,
+  windowFigures,
+} from '../words.ts';
 import type { Room } from './panel.ts';
 
 export const windowsSentence = (): string =>
   w`Compare these windows with the service information. Enter: they are right.`;
 
-const LABEL = 12;
+const LABEL = 13;
 
 /** A label and its text, folded under itself. */
 function fact(
@@ -131,7 +140,7 @@ export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Gly
   const lines = [
     ...many(w`Turn`, turn(job), true),
     ...many(w`Torque`, torque(job, glyphs), !isByAngle(job.basis)),
-    ...many(w`Gap`, gap(job, glyphs), true),
+    ...many(capital(quantityBrief('length')), gap(job, glyphs), true),
     ...instruments.flatMap((one) => {
       const serial = one.serial === undefined ? '' : `${one.serial}: `;
       return fact(toolWord(one.quantity), serial + calibration(one, basis.on), columns, glyphs, { most: 1 });

@@ -11,7 +11,7 @@ export const ENTRIES: Entries = {
   'The paper for the customer: {0}': 'Das Papier für den Kunden: {0}',
   'To print it: {0}': 'Drucken: {0}',
   'Countersign now? Name, or file of the key (Enter: not now): ':
-    'Jetzt gegenzeichnen? Name oder Datei des Schlüssels (Enter: nicht jetzt): ',
+    'Jetzt gegenzeichnen? Name oder Datei des Signaturschlüssels (Enter: nicht jetzt): ',
   '{0} did this job; a second person must countersign':
     '{0} hat diesen Auftrag ausgeführt; gegenzeichnen muss eine zweite Person',
   'Name another person, or press Enter.': 'Eine andere Person nennen oder Enter drücken.',
@@ -474,7 +474,7 @@ export const ENTRIES: Entries = {
   ' UNDECIDED': ' UNKLAR',
   '{0}: {1}': '{0}: {1}',
   linked: 'verbunden',
-  lost: 'verloren',
+  lost: 'getrennt',
   'at work: {0}': 'an der Arbeit: {0}',
   'turn {0} from contact': 'Drehwinkel {0} ab Anlage',
   'torque {0} {1} is usual': 'Drehmoment {0} {1} ist üblich',
@@ -526,13 +526,13 @@ export const ENTRIES: Entries = {
   'Switch on the wrench. Waiting for it.': 'Schlüssel einschalten. Er wird erwartet.',
   'Switch on the gauge. Waiting for it.': 'Lehre einschalten. Sie wird erwartet.',
   'The wrench is lost. Its battery was at {0} %: charge or change it. All readings are kept.':
-    'Der Schlüssel ist verloren. Seine Batterie stand bei {0} %: laden oder wechseln. Alle Messwerte sind gespeichert.',
+    'Keine Verbindung zum Schlüssel. Seine Batterie stand bei {0} %: laden oder wechseln. Alle Messwerte sind gespeichert.',
   'The gauge is lost. Its battery was at {0} %: charge or change it. All readings are kept.':
-    'Die Lehre ist verloren. Ihre Batterie stand bei {0} %: laden oder wechseln. Alle Messwerte sind gespeichert.',
+    'Keine Verbindung zur Lehre. Ihre Batterie stand bei {0} %: laden oder wechseln. Alle Messwerte sind gespeichert.',
   'The wrench is lost. Switch it on and keep it near. All readings are kept.':
-    'Der Schlüssel ist verloren. Einschalten und in der Nähe halten. Alle Messwerte sind gespeichert.',
+    'Keine Verbindung zum Schlüssel. Einschalten und in der Nähe halten. Alle Messwerte sind gespeichert.',
   'The gauge is lost. Switch it on and keep it near. All readings are kept.':
-    'Die Lehre ist verloren. Einschalten und in der Nähe halten. Alle Messwerte sind gespeichert.',
+    'Keine Verbindung zur Lehre. Einschalten und in der Nähe halten. Alle Messwerte sind gespeichert.',
   'Measure the gap of the plug for {0}.': 'Elektrodenabstand der Zündkerze für {0} messen.',
   'Measure the gap of the new plug for {0}.': 'Elektrodenabstand der neuen Zündkerze für {0} messen.',
   'set it and measure again': 'einstellen und noch einmal messen',
@@ -691,9 +691,9 @@ export const ENTRIES: Entries = {
   '{0} {1}, far from what is believed ({2} to {3}), does not count yet. Pull part {4} once more; Enter takes it as it is.':
     '{0} {1}, weit vom Erwarteten ({2} bis {3}), zählt noch nicht. Teil {4} noch einmal ziehen; Enter nimmt es, wie es ist.',
   'The gauge is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.':
-    'Die Lehre ist verloren: auf sie wird gehorcht. Nichts Übernommenes ist verloren; ein Wert darf eingegeben werden.',
+    'Keine Verbindung zur Lehre; sie wird gesucht. Nichts Übernommenes ist verloren; ein Wert darf eingegeben werden.',
   'The wrench is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.':
-    'Der Schlüssel ist verloren: auf ihn wird gehorcht. Nichts Übernommenes ist verloren; ein Wert darf eingegeben werden.',
+    'Keine Verbindung zum Schlüssel; er wird gesucht. Nichts Übernommenes ist verloren; ein Wert darf eingegeben werden.',
   'Switch on the gauge.': 'Lehre einschalten.',
   'Switch on the wrench.': 'Schlüssel einschalten.',
   'Now {0}': 'Jetzt {0}',
@@ -847,17 +847,17 @@ export const ENTRIES: Entries = {
   ACCEPTED: 'ANERKANNT',
   'to do': 'offen',
   again: 'neu',
-  fresh: 'frisch',
+  fresh: 'Anziehen',
   'it was the tightening': 'es war das Anziehen',
   'it was the tightening of this cylinder': 'es war das Anziehen dieses Zylinders',
   're-hit: a second pull on a plug already tight':
     'Nachziehen: ein zweiter Zug an einer schon festen Zündkerze',
   'not done': 'unfertig',
   'not finished, I go on': 'nicht fertig, es geht weiter',
-  'a stroke on the way, not finished': 'ein Hub unterwegs, nicht fertig',
+  'a stroke on the way, not finished': 'ein Zug unterwegs, nicht fertig',
   'no plug turned': 'keine Kerze gedreht',
   'handling: no plug was turned': 'Hantieren: keine Zündkerze wurde gedreht',
-  refit: 'neu',
+  refit: 'einbauen',
   'backed out, fit again': 'herausgedreht, neu eindrehen',
   'plug backed out, to be fitted again': 'Zündkerze herausgedreht, wird neu eingedreht',
   discard: 'verwerfen',

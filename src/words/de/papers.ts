@@ -199,7 +199,7 @@ export const ENTRIES: Entries = {
   'The signed records are in the same folder, with an index of every file. You can check them without the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages only show what they hold.':
     'Die signierten Protokolle liegen im selben Ordner, mit einem Verzeichnis jeder Datei. Sie lassen sich ohne die Werkstatt prüfen: plugmark verify FOLDER --trust YOUR-LIST.json. Die Protokolle sind der Nachweis; diese Seiten zeigen nur, was sie enthalten.',
   "A torque reading proves torque, not clamp force, sealing or the state of the threads. The vehicle maker's service information decides every figure.":
-    'Eine Drehmomentmessung weist das Drehmoment nach, nicht Klemmkraft, Dichtheit oder Zustand der Gewinde. Über jeden Wert entscheidet die Serviceinformation des Fahrzeugherstellers.',
+    'Eine Drehmomentmessung weist das Drehmoment nach, nicht Vorspannkraft, Dichtheit oder Zustand der Gewinde. Über jeden Wert entscheidet die Serviceinformation des Fahrzeugherstellers.',
   'A later job may have changed the plugs of an earlier one.':
     'Ein späterer Auftrag kann die Zündkerzen eines früheren gewechselt haben.',
   Job: 'Auftrag',
@@ -707,7 +707,7 @@ export const ENTRIES: Entries = {
   'OK means inside the acceptance zone: the limits minus the guard band.':
     'OK heißt innerhalb des Annahmebereichs: der Grenzen abzüglich des Schutzbands.',
   'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.':
-    'Beurteilt wird der Spitzenwert jedes Zugs, denn ihn hat die Kerze erfahren; das erste Auslösen (der Klick) steht daneben. Ein Drehmoment weist das Drehmoment nach, nicht Klemmkraft, Dichtheit oder Zustand der Gewinde.',
+    'Beurteilt wird der Spitzenwert jedes Zugs, denn ihn hat die Kerze erfahren; das erste Auslösen (der Klick) steht daneben. Ein Drehmoment weist das Drehmoment nach, nicht Vorspannkraft, Dichtheit oder Zustand der Gewinde.',
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.":
     'Die Messunsicherheit beruht auf der zu jedem Messgerät genannten Grundlage. Das signierte Protokoll enthält die Punkte eines Kalibrierscheins, nicht ihn selbst, und ersetzt nicht die Serviceinformation des Herstellers.',
   'The signed record is the evidence; these pages only show what it holds.':
@@ -847,8 +847,8 @@ export const ENTRIES: Entries = {
   'of # cylinder|of # cylinders': { one: 'von # Zylinder', other: 'von # Zylindern' },
   'of # plug|of # plugs': { one: 'von # Kerze', other: 'von # Kerzen' },
   'in # cylinder|in # cylinders': { one: 'in # Zylinder', other: 'in # Zylindern' },
-  'the technician signed with a key of his own': 'der Mechaniker hat mit eigenem Schlüssel signiert',
-  'the technician has no key of his own': 'der Mechaniker hat keinen eigenen Schlüssel',
+  'the technician signed with a key of his own': 'der Mechaniker hat mit eigenem Signaturschlüssel signiert',
+  'the technician has no key of his own': 'der Mechaniker hat keinen eigenen Signaturschlüssel',
   'the technician has a key and did NOT sign': 'der Mechaniker hat einen Schlüssel und hat NICHT signiert',
   "this shop does without technicians' signatures":
     'diese Werkstatt verzichtet auf Signaturen der Mechaniker',

@@ -204,7 +204,7 @@ export const ENTRIES: Entries = {
   'which vehicle it was: VIN, plate and the other particulars of the order are as somebody typed them':
     'welches Fahrzeug es war: Fahrgestellnummer, Kennzeichen und die übrigen Angaben des Auftrags stehen so da, wie jemand sie eingegeben hat',
   'who was at work: names are as typed, and a key signs for whoever has it':
-    'wer gearbeitet hat: Namen stehen so da, wie sie eingegeben wurden, und ein Schlüssel signiert für jeden, der ihn hat',
+    'wer gearbeitet hat: Namen stehen so da, wie sie eingegeben wurden, und ein Signaturschlüssel signiert für jeden, der ihn hat',
   'that a pull was on the plug that it was given to: order of work and answers of people say so, no sensor does':
     'dass ein Zug an der Zündkerze war, der er zugeordnet ist: das sagen Reihenfolge und Antworten von Menschen, kein Sensor',
   'that the station sent on what its tools sent: whoever holds its keys can write readings that no tool sent':
@@ -216,7 +216,7 @@ export const ENTRIES: Entries = {
   'that the station keeps no other history: the witnesses that your policy names say so, and nobody else':
     'dass der Arbeitsplatz keinen anderen Verlauf führt: das sagen die Zeugen, die Ihre Richtlinie nennt, und sonst niemand',
   'that the station keeps no other history: only witnesses, a checkpoint that somebody else kept, or a time stamp show that nothing was rewritten':
-    'dass der Arbeitsplatz keinen anderen Verlauf führt: nur Zeugen, ein von jemand anderem aufbewahrter Kontrollpunkt oder ein Zeitstempel zeigen, dass nichts umgeschrieben wurde',
+    'dass der Arbeitsplatz keinen anderen Verlauf führt: nur Zeugen, ein von jemand anderem aufbewahrter Prüfpunkt oder ein Zeitstempel zeigen, dass nichts umgeschrieben wurde',
   'the verdicts: they were not judged again. Verify it with the version that made it as well':
     'die Urteile: sie wurden nicht noch einmal gebildet. Auch mit der Version prüfen, die es erstellt hat',
   'that nothing of the job came behind its last entry here: a job that goes on has more entries in the log':

@@ -390,9 +390,9 @@ export const ENTRIES: Entries = {
   'Look at the gap of the plug for cylinder {0}. Put nothing into it. v: good, x: not good.':
     'Mire la separación de la bujía del cilindro {0}. No meta nada en ella. v: bien, x: mal.',
   'Try both round wires on the plug for cylinder {0}{1}. v {2}; i tight; z wide. {3}':
-    'Pruebe los dos alambres redondos en la bujía del cilindro {0}{1}. v {2}; i justa; z ancha. {3}',
+    'Pruebe los dos alambres redondos en la bujía del cilindro {0}{1}. v {2}; i estrecha; z ancha. {3}',
   'gap by eye: good, not good': 'separación a la vista: bien, mal',
-  'gap by wires: right, too tight, too wide': 'separación con alambres: bien, justa, ancha',
+  'gap by wires: right, too tight, too wide': 'separación con alambres: bien, estrecha, ancha',
   'discard this plug, after a question': 'desechar esta bujía, tras una pregunta',
   'left, right': 'izq., dcha.',
   'cylinder of the next pull': 'cilindro del próximo tirón',
@@ -462,7 +462,7 @@ export const ENTRIES: Entries = {
   ' UNDECIDED': ' INDECISO',
   '{0}: {1}': '{0}: {1}',
   linked: 'unida',
-  lost: 'perdida',
+  lost: 'cortada',
   'at work: {0}': 'trabaja: {0}',
   'turn {0} from contact': 'giro {0} desde el contacto',
   'torque {0} {1} is usual': 'par {0} {1} es lo normal',
@@ -514,13 +514,13 @@ export const ENTRIES: Entries = {
   'Switch on the wrench. Waiting for it.': 'Encienda la llave. Se la espera.',
   'Switch on the gauge. Waiting for it.': 'Encienda la galga. Se la espera.',
   'The wrench is lost. Its battery was at {0} %: charge or change it. All readings are kept.':
-    'Se perdió la llave. Su batería estaba al {0} %: cárguela o cámbiela. Todas las lecturas están guardadas.',
+    'Se perdió la conexión con la llave. Su batería estaba al {0} %: cárguela o cámbiela. Todas las lecturas están guardadas.',
   'The gauge is lost. Its battery was at {0} %: charge or change it. All readings are kept.':
-    'Se perdió la galga. Su batería estaba al {0} %: cárguela o cámbiela. Todas las lecturas están guardadas.',
+    'Se perdió la conexión con la galga. Su batería estaba al {0} %: cárguela o cámbiela. Todas las lecturas están guardadas.',
   'The wrench is lost. Switch it on and keep it near. All readings are kept.':
-    'Se perdió la llave. Enciéndala y téngala cerca. Todas las lecturas están guardadas.',
+    'Se perdió la conexión con la llave. Enciéndala y téngala cerca. Todas las lecturas están guardadas.',
   'The gauge is lost. Switch it on and keep it near. All readings are kept.':
-    'Se perdió la galga. Enciéndala y téngala cerca. Todas las lecturas están guardadas.',
+    'Se perdió la conexión con la galga. Enciéndala y téngala cerca. Todas las lecturas están guardadas.',
   'Measure the gap of the plug for {0}.': 'Mida la separación de la bujía ({0}).',
   'Measure the gap of the new plug for {0}.': 'Mida la separación de la bujía nueva ({0}).',
   'set it and measure again': 'ajústela y mida de nuevo',
@@ -664,8 +664,8 @@ export const ENTRIES: Entries = {
   'no bell, ': 'sin timbre, ',
   ' typed so far: {0}  [Enter] confirm  [Esc] drop it': ' escrito: {0}  [Enter] confirmar  [Esc] borrar',
   '[u] take back': '[u] retirar',
-  'bell on and off': 'timbre sí y no',
-  'this list on and off': 'esta lista sí y no',
+  'bell on and off': 'activar o quitar el sonido',
+  'this list on and off': 'mostrar u ocultar esta lista',
   'q, Ctrl-C': 'q, Ctrl-C',
   '{0} is recorded. q leaves.': '{0} está registrado. q sale.',
   'Paused: nothing is taken. e goes on.': 'Pausa: no se toma nada. e continúa.',
@@ -676,9 +676,9 @@ export const ENTRIES: Entries = {
   '{0} {1}, far from what is believed ({2} to {3}), does not count yet. Pull part {4} once more; Enter takes it as it is.':
     '{0} {1}, lejos de lo esperado ({2} a {3}), aún no cuenta. Tire de la pieza {4} otra vez; Enter la toma como está.',
   'The gauge is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.':
-    'Se perdió la galga: se la escucha. No se pierde nada de lo tomado; se puede escribir un valor.',
+    'Se perdió la conexión con la galga; el puesto la busca. No se pierde nada de lo tomado; se puede escribir un valor.',
   'The wrench is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.':
-    'Se perdió la llave: se la escucha. No se pierde nada de lo tomado; se puede escribir un valor.',
+    'Se perdió la conexión con la llave; el puesto la busca. No se pierde nada de lo tomado; se puede escribir un valor.',
   'Switch on the gauge.': 'Encienda la galga.',
   'Switch on the wrench.': 'Encienda la llave.',
   'Now {0}': 'Ahora {0}',
@@ -726,10 +726,10 @@ export const ENTRIES: Entries = {
   'GRR at most 10 %: good; above 30 %: not fit; between, or with fewer than 5 categories: weak.':
     'GRR del 10 % como máximo: bueno; más del 30 %: no apto; en medio, o con menos de 5 categorías: débil.',
   GOOD: 'BUENO',
-  WEAK: 'DEBIL',
+  WEAK: 'DÉBIL',
   'NOT FIT': 'NO APTO',
   'categories (ndc)': 'categorías (ndc)',
-  ', ask': ', resp.',
+  ', ask': ', preg.',
   ', again': ', otra',
   'COMPLETE.': 'COMPLETO.',
   'COMPLETE. {0}.': 'COMPLETO. {0}.',
@@ -827,7 +827,7 @@ export const ENTRIES: Entries = {
     'Tablas generales (recurso y límite de plausibilidad; mandan el fabricante del motor y la caja de la bujía)',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     '{0} demuestra el par  {1} demasiado cerca de un límite  {2} límites, en {3}',
-  ask: 'resp.',
+  ask: 'preg.',
   'as is': 'acept',
   ACCEPTED: 'ACEPTADO',
   'to do': 'falta',

@@ -196,7 +196,7 @@ export const ENTRIES: Entries = {
   'The signed records are in the same folder, with an index of every file. You can check them without the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages only show what they hold.':
     'Las actas firmadas están en la misma carpeta, con un índice de cada archivo. Se pueden comprobar sin el taller: plugmark verify FOLDER --trust YOUR-LIST.json. Las actas son la prueba; estas páginas solo muestran lo que contienen.',
   "A torque reading proves torque, not clamp force, sealing or the state of the threads. The vehicle maker's service information decides every figure.":
-    'Una lectura de par demuestra el par, no la fuerza de apriete, la estanqueidad ni el estado de las roscas. La información técnica del fabricante del vehículo decide cada valor.',
+    'Una lectura de par demuestra el par, no la fuerza de apriete, la estanqueidad ni el estado de las roscas. La información de servicio del fabricante del vehículo decide cada valor.',
   'A later job may have changed the plugs of an earlier one.':
     'Una orden posterior puede haber cambiado las bujías de una anterior.',
   Job: 'Orden',
@@ -502,7 +502,7 @@ export const ENTRIES: Entries = {
   'guard band {0} U (ILAC-G8, JCGM 106){1}': 'banda de guarda {0} U (ILAC-G8, JCGM 106){1}',
   'probability of at least {0} %, both tails (JCGM 106){1}':
     'probabilidad de al menos {0} %, ambas colas (JCGM 106){1}',
-  "the engine maker's service information": 'información técnica del fabricante del motor',
+  "the engine maker's service information": 'información de servicio del fabricante del motor',
   'print on the plug box': 'impresión en la caja de bujías',
   'a general table, not for this engine': 'tabla general, no para este motor',
   'INVENTED EXAMPLE, not for any real engine': 'EJEMPLO INVENTADO, para ningún motor real',
@@ -679,7 +679,7 @@ export const ENTRIES: Entries = {
   'Work on a cold engine with the ignition off. Start every plug by hand; use no power tools.':
     'Trabajar con el motor frío y el encendido desconectado. Empezar a roscar cada bujía a mano; no usar herramientas motorizadas.',
   "The vehicle maker's service information decides on torque, gap, thread condition and sequence. Where it differs from this record, follow the maker.":
-    'La información técnica del fabricante del vehículo decide el par, la separación, el estado de las roscas y el orden. Si difiere de esta acta, seguir al fabricante.',
+    'La información de servicio del fabricante del vehículo decide el par, la separación, el estado de las roscas y el orden. Si difiere de esta acta, seguir al fabricante.',
   'The angle holds for threads that are {0}. Other threads need another figure.':
     'El ángulo vale para roscas en este estado: {0}. Otras roscas necesitan otro valor.',
   'The torque figure holds for threads that are {0}. Other threads need another figure.':
@@ -702,7 +702,7 @@ export const ENTRIES: Entries = {
   'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.':
     'Se juzga el valor máximo de cada tirón, porque es el que recibió la bujía; el primer disparo (el clic) figura al lado. Un par demuestra el par, no la fuerza de apriete, la estanqueidad ni el estado de las roscas.',
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.":
-    'La incertidumbre se basa en lo indicado para cada instrumento. El acta firmada contiene los puntos de un certificado, no el propio certificado, y no sustituye a la información técnica del fabricante.',
+    'La incertidumbre se basa en lo indicado para cada instrumento. El acta firmada contiene los puntos de un certificado, no el propio certificado, y no sustituye a la información de servicio del fabricante.',
   'The signed record is the evidence; these pages only show what it holds.':
     'El acta firmada es la prueba; estas páginas solo muestran lo que contiene.',
   'QUESTION OPEN': 'PREGUNTA ABIERTA',

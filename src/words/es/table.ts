@@ -36,10 +36,9 @@ export const ENTRIES: Entries = {
   'a second pull on a plug already tight (re-hit)': 'un segundo tirón en una bujía ya apretada (reapriete)',
   'no plug was turned': 'no se giró ninguna bujía',
   'a stroke that was not finished': 'un tirón sin terminar',
-  'plug backed out, thread inspected, to be fitted again':
-    'bujía aflojada, rosca revisada, se vuelve a montar',
+  'plug backed out, thread inspected, to be fitted again': 'bujía sacada, rosca revisada, se vuelve a montar',
   'plug backed out, thread inspected, to be fitted again with a new plug':
-    'bujía aflojada, rosca revisada, se monta una bujía nueva',
+    'bujía sacada, rosca revisada, se monta una bujía nueva',
   calibration: 'calibración',
   'calibration, beyond its points': 'calibración, fuera de sus puntos',
   'error, not corrected': 'error, sin corregir',

@@ -11,7 +11,7 @@ export const ENTRIES: Entries = {
   'The paper for the customer: {0}': 'Le document pour le client : {0}',
   'To print it: {0}': "Pour l'imprimer : {0}",
   'Countersign now? Name, or file of the key (Enter: not now): ':
-    'Contresigner maintenant ? Nom ou fichier de la clé (Enter : plus tard) : ',
+    'Contresigner maintenant ? Nom ou fichier de la clé de signature (Enter : plus tard) : ',
   '{0} did this job; a second person must countersign':
     '{0} a exécuté cet ordre ; une seconde personne doit contresigner',
   'Name another person, or press Enter.': 'Nommer une autre personne ou appuyer sur Enter.',
@@ -470,7 +470,7 @@ export const ENTRIES: Entries = {
   ' UNDECIDED': ' INDÉCIS',
   '{0}: {1}': '{0} : {1}',
   linked: 'reliée',
-  lost: 'perdue',
+  lost: 'coupée',
   'at work: {0}': 'au travail : {0}',
   'turn {0} from contact': 'rotation {0} à partir du contact',
   'torque {0} {1} is usual': "couple {0} {1} d'usage",
@@ -522,13 +522,13 @@ export const ENTRIES: Entries = {
   'Switch on the wrench. Waiting for it.': 'Allumer la clé. Elle est attendue.',
   'Switch on the gauge. Waiting for it.': 'Allumer la jauge. Elle est attendue.',
   'The wrench is lost. Its battery was at {0} %: charge or change it. All readings are kept.':
-    'La clé est perdue. Sa pile était à {0} % : la charger ou la changer. Toutes les mesures sont conservées.',
+    'Liaison avec la clé perdue. Sa pile était à {0} % : la charger ou la changer. Toutes les mesures sont conservées.',
   'The gauge is lost. Its battery was at {0} %: charge or change it. All readings are kept.':
-    'La jauge est perdue. Sa pile était à {0} % : la charger ou la changer. Toutes les mesures sont conservées.',
+    'Liaison avec la jauge perdue. Sa pile était à {0} % : la charger ou la changer. Toutes les mesures sont conservées.',
   'The wrench is lost. Switch it on and keep it near. All readings are kept.':
-    "La clé est perdue. L'allumer et la garder près d'ici. Toutes les mesures sont conservées.",
+    "Liaison avec la clé perdue. L'allumer et la garder près d'ici. Toutes les mesures sont conservées.",
   'The gauge is lost. Switch it on and keep it near. All readings are kept.':
-    "La jauge est perdue. L'allumer et la garder près d'ici. Toutes les mesures sont conservées.",
+    "Liaison avec la jauge perdue. L'allumer et la garder près d'ici. Toutes les mesures sont conservées.",
   'Measure the gap of the plug for {0}.': "Mesurer l'écartement de la bougie ({0}).",
   'Measure the gap of the new plug for {0}.': "Mesurer l'écartement de la bougie neuve ({0}).",
   'set it and measure again': 'le régler et mesurer de nouveau',
@@ -635,7 +635,7 @@ export const ENTRIES: Entries = {
   ' [t] thread in the head: ': ' [t] filetage de culasse : ',
   '[w] note': '[w] note',
   Looks: 'Aspect',
-  'Likely from': 'Sans doute de',
+  'Likely from': 'Cause probable',
   '{0} differs from the others: {1}. The others: {2}.': '{0} diffère des autres : {1}. Les autres : {2}.',
   '{0} differs from the others: gap {1} {2}. The others: about {3} {4}.':
     '{0} diffère des autres : écartement {1} {2}. Les autres : environ {3} {4}.',
@@ -671,8 +671,8 @@ export const ENTRIES: Entries = {
   'no bell, ': 'sans son, ',
   ' typed so far: {0}  [Enter] confirm  [Esc] drop it': ' saisi : {0}  [Enter] confirmer  [Esc] effacer',
   '[u] take back': '[u] retirer',
-  'bell on and off': 'son oui et non',
-  'this list on and off': 'cette liste oui et non',
+  'bell on and off': 'activer ou couper le son',
+  'this list on and off': 'afficher ou masquer cette liste',
   'q, Ctrl-C': 'q, Ctrl-C',
   '{0} is recorded. q leaves.': '{0} est enregistrée. q quitte.',
   'Paused: nothing is taken. e goes on.': "Pause : rien n'est pris. e continue.",
@@ -683,9 +683,9 @@ export const ENTRIES: Entries = {
   '{0} {1}, far from what is believed ({2} to {3}), does not count yet. Pull part {4} once more; Enter takes it as it is.':
     "{0} {1}, loin de l'attendu ({2} à {3}), ne compte pas encore. Tirer la pièce {4} encore une fois ; Enter la prend telle quelle.",
   'The gauge is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.':
-    "La jauge est perdue : elle est écoutée. Rien de ce qui a été pris n'est perdu ; une valeur peut être saisie.",
+    "Liaison avec la jauge perdue ; le poste la cherche. Rien de ce qui a été pris n'est perdu ; une valeur peut être saisie.",
   'The wrench is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.':
-    "La clé est perdue : elle est écoutée. Rien de ce qui a été pris n'est perdu ; une valeur peut être saisie.",
+    "Liaison avec la clé perdue ; le poste la cherche. Rien de ce qui a été pris n'est perdu ; une valeur peut être saisie.",
   'Switch on the gauge.': 'Allumer la jauge.',
   'Switch on the wrench.': 'Allumer la clé.',
   'Now {0}': 'Maintenant {0}',
@@ -736,7 +736,7 @@ export const ENTRIES: Entries = {
   WEAK: 'FAIBLE',
   'NOT FIT': 'INAPTE',
   'categories (ndc)': 'catégories (ndc)',
-  ', ask': ', rép.',
+  ', ask': ', quest',
   ', again': ', bis',
   'COMPLETE.': 'COMPLET.',
   'COMPLETE. {0}.': 'COMPLET. {0}.',
@@ -834,7 +834,7 @@ export const ENTRIES: Entries = {
     'Tableaux généraux (recours et limite de vraisemblance ; le constructeur et la boîte de la bougie priment)',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     "{0} prouve le couple  {1} trop près d'une limite  {2} limites, en {3}",
-  ask: 'rép.',
+  ask: 'quest',
   'as is': 'admis',
   ACCEPTED: 'ADMIS',
   'to do': 'reste',

@@ -196,7 +196,7 @@ export const ENTRIES: Entries = {
   'The signed records are in the same folder, with an index of every file. You can check them without the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages only show what they hold.':
     "Les relevés signés sont dans le même dossier, avec un index de chaque fichier. On peut les vérifier sans l'atelier : plugmark verify FOLDER --trust YOUR-LIST.json. Les relevés sont la preuve ; ces pages montrent seulement ce qu'ils contiennent.",
   "A torque reading proves torque, not clamp force, sealing or the state of the threads. The vehicle maker's service information decides every figure.":
-    "Une mesure de couple prouve le couple, non la force de serrage, l'étanchéité ou l'état des filetages. L'information technique du constructeur décide de chaque valeur.",
+    "Une mesure de couple prouve le couple, non la force de serrage, l'étanchéité ou l'état des filetages. La documentation d'atelier du constructeur décide de chaque valeur.",
   'A later job may have changed the plugs of an earlier one.':
     "Un ordre ultérieur peut avoir remplacé les bougies d'un précédent.",
   Job: 'Ordre',
@@ -702,7 +702,7 @@ export const ENTRIES: Entries = {
   'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.':
     "C'est la valeur de crête de chaque traction qui est jugée, car la bougie l'a reçue ; le premier déclenchement (le déclic) est à côté. Un couple prouve le couple, non la force de serrage, l'étanchéité ou l'état des filetages.",
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.":
-    "L'incertitude repose sur la base nommée pour chaque instrument. Le relevé signé contient les points d'un certificat, non le certificat lui-même, et ne remplace pas l'information technique du constructeur.",
+    "L'incertitude repose sur la base nommée pour chaque instrument. Le relevé signé contient les points d'un certificat, non le certificat lui-même, et ne remplace pas la documentation d'atelier du constructeur.",
   'The signed record is the evidence; these pages only show what it holds.':
     "Le relevé signé est la preuve ; ces pages montrent seulement ce qu'il contient.",
   'QUESTION OPEN': 'QUESTION OUVERTE',

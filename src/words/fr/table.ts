@@ -156,7 +156,7 @@ export const ENTRIES: Entries = {
   pitch: 'pas',
   reach: 'longueur de filetage',
   seat: 'siège',
-  hexagon: 'hexagone',
+  hexagon: 'six-pans',
   'heat range': 'indice thermique',
   resistor: 'résistance',
   'the specification does not allow adjusting': "la spécification n'autorise pas le réglage",
@@ -407,7 +407,7 @@ export const ENTRIES: Entries = {
     'Dans une culasse chaude, le filetage grippe et sort avec la bougie.',
   'NGK, installation advice': 'NGK, conseils de montage',
   'A coil that fires gives a shock that throws you.':
-    'Une bobine qui donne envoie une décharge qui vous projette.',
+    'Une bobine sous tension envoie une décharge qui vous projette.',
   'Heat glues a boot to its plug. A straight pull tears the boot, or the wire in it.':
     'La chaleur colle le capuchon à la bougie. Tirer droit déchire le capuchon ou son fil.',
   'Grit in the well falls through the open hole onto the piston, and under the new seat.':

@@ -1,6 +1,7 @@
 /** A station ships, forgets, loses its log and gets it back from the archive, as its people and the archive's do it. */
 import { existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { openSqlite } from '../../../db/archive/sqlite.ts';
 import { archiveStore } from '../../../db/archive/store.ts';
@@ -98,6 +99,38 @@ describe('a station that has lost its log', () => {
     expect(await problemOf(fetchBack)).toMatchObject({ code: 'archive-refused' });
     expect(existsSync(join(station.data, 'station.db'))).toBe(false);
     expect(readdirSync(station.data).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+
+  it('learns whose log it is where no key of the station is there any more', async () => {
+    await give('back', { use: 'restore', log });
+    const { text } = await said(() => restore(undefined, { ...scope(), data: folder(), fromArchive: url }));
+    expect(text).toMatch(/It is the log of the station "[^"]+" \(plugmark\/log\/[^)]+\)\. Is it yours\?/);
+  });
+
+  it('takes no entry more than the archive announced, and no answer that breaks off', async () => {
+    await give('back', { use: 'restore', log });
+    const answer = await fetch(`${url}/return`, {
+      method: 'POST',
+      body: JSON.stringify({ token: 'back' }),
+      headers: { 'content-type': 'application/json' },
+    });
+    const whole = gunzipSync(new Uint8Array(await answer.arrayBuffer())).toString('utf8');
+    const more = gzipSync(`${whole}${whole.split('\n').slice(-3).join('\n')}`);
+    const broken = gzipSync(whole).subarray(0, -40);
+    lose();
+    for (const [bytes, problem] of [
+      [more, { code: 'archive-refused', message: expect.stringContaining('not the log that was signed') }],
+      [broken, { code: 'archive-not-reached', next: expect.stringContaining('a new token') }],
+    ] as const) {
+      vi.spyOn(globalThis, 'fetch').mockImplementation(async (to) =>
+        `${to}`.endsWith('/return')
+          ? new Response(bytes)
+          : new Response(JSON.stringify({ archive: NAME, form: 'plugmark/archive/1' })),
+      );
+      onTestFinished(() => void vi.restoreAllMocks());
+      expect(await problemOf(fetchBack)).toMatchObject(problem);
+      expect(existsSync(join(station.data, 'station.db'))).toBe(false);
+    }
   });
 
   it('keeps what was written after the last shipping where the log is there still', async () => {
