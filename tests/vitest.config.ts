@@ -1,22 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
 /** Their tests leave nothing behind, so they can share a worker, which then loads each module once: half the time. Not ui: colour is chosen when a module is loaded. */
-const SHARED =
-  'quantity,metrology,statistics,plug,instrument,pull,sequence,job,evidence,audit,package,pipeline,report,published,db,' +
-  'attacks,cli,drivers,files,independent,serve,sim';
+const SHARED = new Set(
+  'quantity,metrology,statistics,plug,instrument,pull,sequence,job,evidence,audit,package,pipeline,report,published,db,attacks,cli,drivers,files,independent,serve,sim'.split(
+    ',',
+  ),
+);
 
-/** Each puts another module in the place of one that others need as it is. */
-const WITH_OTHER_MODULES = [
-  'tests/cli/audit/impact.test.ts',
-  'tests/cli/audit/out-of-tolerance.test.ts',
-  'tests/cli/bench/job-tools.test.ts',
+/** They ask what is loaded, or leave it behind; whatever puts another module in the place of one (`vi.mock`) is found by itself. */
+const BY_THEMSELVES = [
   'tests/cli/evidence/evidence.test.ts',
   'tests/cli/station/lost-log.test.ts',
+  'tests/drivers/open-tools.test.ts',
 ];
+const FILES = readdirSync(new URL('.', import.meta.url), { recursive: true, encoding: 'utf8' })
+  .filter((name) => /\.test\.tsx?$/.test(name))
+  .map((name) => `tests/${name}`);
+const sharing = FILES.filter(
+  (file) =>
+    SHARED.has(file.split('/')[1] ?? '') &&
+    !BY_THEMSELVES.includes(file) &&
+    !/\bvi\.(do)?mock\(/i.test(readFileSync(join(ROOT, file), 'utf8')),
+);
 
 /** They need Chromium and Firefox of the machine, and take a third of the time of all others: `npm run test:page`. */
 const BROWSERS = 'tests/web/browsers/*.test.ts';
@@ -37,23 +48,12 @@ export default defineConfig({
       NODE_COMPILE_CACHE: `${ROOT}node_modules/.cache/compiled`,
     },
     projects: [
-      {
-        extends: true,
-        test: {
-          name: 'shared',
-          include: [`tests/{${SHARED}}/**/*.test.{ts,tsx}`],
-          exclude: WITH_OTHER_MODULES,
-          isolate: false,
-        },
-      },
+      { extends: true, test: { name: 'shared', include: sharing, isolate: false } },
       {
         extends: true,
         test: {
           name: 'isolated',
-          include: [
-            'tests/{archive,golden,house,install,ui,web,words}/**/*.test.{ts,tsx}',
-            ...WITH_OTHER_MODULES,
-          ],
+          include: FILES.filter((file) => !sharing.includes(file)),
           exclude: [BROWSERS],
         },
       },
