@@ -39,11 +39,13 @@ function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
   else if (peakNm !== null) now.push({ text: `  ${w`peak ${figure(peakNm, 'N.m')}`}` });
   const turned = pulling || view.job.lastPull === null ? null : turnText(view.job.lastPull);
   if (turned !== null) now.push({ text: `  ${turned}` });
-  const window =
-    turn?.alone === true ? `${w`turn ${turnLimitsText(turn)}`} ` : `${windowFigures(torqueWindow)} ${unit} `;
+  const limits = turn?.alone === true ? w`turn ${turnLimitsText(turn)}` : windowFigures(torqueWindow);
+  const window = turn?.alone === true ? `${limits} ` : `${limits} ${unit} `;
   const label = torqueTarget === null || closed !== null ? w`Window: ` : w`Cylinder ${torqueTarget}: `;
-  const fits = columnsOfLine(now) + columnsOf(label + window) + 2 <= columns;
-  return apart(now, [{ text: fits ? label + window : window }], columns, glyphs.cutMark);
+  // The unit stands beside the torque already; half of a figure would be another one.
+  const right = [label + window, window, `${limits} `];
+  const fits = right.find((text) => columnsOfLine(now) + columnsOf(text) + 2 <= columns) ?? `${limits} `;
+  return apart(now, [{ text: fits }], columns, glyphs.cutMark);
 }
 
 /** The filled part in eighths of a column where the terminal has them. */

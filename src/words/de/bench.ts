@@ -157,7 +157,7 @@ export const ENTRIES: Entries = {
   'expected Enter, q, or a number from 1 to {0}': 'erwartet wird Enter, q oder eine Nummer von 1 bis {0}',
   'expected q, or a number from 1 to {0}': 'erwartet wird q oder eine Nummer von 1 bis {0}',
   'Crowfoot: mm to hand, mm to plug, angle; or universal or wobble, degrees bent':
-    'Krähenfuß: mm zur Hand, mm zur Kerze, Winkel; oder universal oder wobble, Grad Knick',
+    'Hahnenfußschlüssel: mm zur Hand, mm zur Kerze, Winkel; oder universal oder wobble, Grad Knick',
   'expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle':
     'erwartet wird etwa 300 40 90: Vierkant zur Hand und Vierkant zur Kerze in mm, und der Winkel',
   'expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench':

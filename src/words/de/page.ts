@@ -137,7 +137,7 @@ export const ENTRIES: Entries = {
   'They could show anything: what is shown here comes from the record inside, which is what counts. "plugmark verify" on the PDF compares them.':
     'Sie könnten alles zeigen: was hier steht, kommt aus dem Protokoll darin, und das zählt. „plugmark verify“ auf das PDF vergleicht sie.',
   'Ask the shop for its trust list (trusted-keys.json) by another way than the one by which this came, or compare the key that is named below with one that you have from the shop. Then add the list here.':
-    'Die Vertrauensliste der Werkstatt (trusted-keys.json) auf einem anderen Weg anfordern als dem, auf dem dies kam, oder den unten genannten Schlüssel mit einem vergleichen, den Sie von der Werkstatt haben. Dann die Liste hier hinzufügen.',
+    'Die Vertrauensliste der Werkstatt (trusted-keys.json) auf einem anderen Weg anfordern als dem, auf dem dies kam, oder den unten genannten Signaturschlüssel mit einem vergleichen, den Sie von der Werkstatt haben. Dann die Liste hier hinzufügen.',
   'Withheld: {0}. What is signed holds digests of these texts; no check needs them.':
     'Zurückgehalten: {0}. Signiert sind Prüfsummen dieser Texte; keine Prüfung braucht sie.',
   'In the log {0} of {1} entries, root {2}. The station signed it; nobody else has witnessed it here.':

@@ -14,10 +14,10 @@ export const ENTRIES: Entries = {
   '□ stands for a character that no font here has. The signed record contains the character itself.':
     '□ steht für ein Zeichen, das keine Schrift hier hat. Das signierte Protokoll enthält das Zeichen selbst.',
   'QR code of the job, the SHA-256 of the record and the key: {0}':
-    'QR-Code mit Auftrag, SHA-256 des Protokolls und Schlüssel: {0}',
+    'QR-Code mit Auftrag, SHA-256 des Protokolls und Signaturschlüssel: {0}',
   'SHA-256 of the signed record:': 'SHA-256 des signierten Protokolls:',
   'Signed with the keys of these thumbprints (RFC 7638); {0}:':
-    'Signiert mit den Schlüsseln dieser Fingerabdrücke (RFC 7638); {0}:',
+    'Signiert mit den Signaturschlüsseln dieser Fingerabdrücke (RFC 7638); {0}:',
   "Root of the station log of {0} entries, as signed in the record's checkpoint:":
     'Wurzel des Logbuchs mit {0} Einträgen, wie im Prüfpunkt des Protokolls signiert:',
   'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.':
@@ -741,7 +741,7 @@ export const ENTRIES: Entries = {
   'not authentic': 'nicht authentisch',
   'NOT authentic. Do not rely on it.': 'NICHT authentisch. Nicht darauf verlassen.',
   'NOT trusted. The content is as it was sealed, and the station is on your list, but this key of it has ended: nothing shows that it signed before. Put the proof from the station (*.record.json.proof) beside the record, or give a time stamp with --time.':
-    'NICHT vertrauenswürdig. Der Inhalt ist wie versiegelt, und der Arbeitsplatz steht auf Ihrer Liste, aber dieser Schlüssel ist ausgelaufen: nichts zeigt, dass er davor signiert hat. Den Beleg des Arbeitsplatzes (*.record.json.proof) neben das Protokoll legen oder einen Zeitstempel mit --time angeben.',
+    'NICHT vertrauenswürdig. Der Inhalt ist wie versiegelt, und der Arbeitsplatz steht auf Ihrer Liste, aber dieser Signaturschlüssel gilt nicht mehr: nichts zeigt, dass er davor signiert hat. Den Beleg des Arbeitsplatzes (*.record.json.proof) neben das Protokoll legen oder einen Zeitstempel mit --time angeben.',
   'The job is NOT complete either.': 'Der Auftrag ist auch NICHT vollständig.',
   'Authentic, but VOID: the job was declared void, and proves nothing. Signed by a station that you trust.':
     'Authentisch, aber UNGÜLTIG: der Auftrag wurde für ungültig erklärt und weist nichts nach. Signiert von einem Arbeitsplatz, dem Sie vertrauen.',
@@ -849,7 +849,8 @@ export const ENTRIES: Entries = {
   'in # cylinder|in # cylinders': { one: 'in # Zylinder', other: 'in # Zylindern' },
   'the technician signed with a key of his own': 'der Mechaniker hat mit eigenem Signaturschlüssel signiert',
   'the technician has no key of his own': 'der Mechaniker hat keinen eigenen Signaturschlüssel',
-  'the technician has a key and did NOT sign': 'der Mechaniker hat einen Schlüssel und hat NICHT signiert',
+  'the technician has a key and did NOT sign':
+    'der Mechaniker hat einen Signaturschlüssel und hat NICHT signiert',
   "this shop does without technicians' signatures":
     'diese Werkstatt verzichtet auf Signaturen der Mechaniker',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':

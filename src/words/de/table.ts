@@ -863,7 +863,7 @@ export const ENTRIES: Entries = {
     'Jede Zündkerze von Hand angesetzt, tiefe mit einem Stück Schlauch, und von Hand bis zum Sitz eingedreht',
   'Compound in the boots: thin, inside only, none on threads or terminals':
     'Steckerpaste in den Kerzensteckern: dünn, nur innen, nichts auf Gewinde oder Anschluss',
-  none: 'keine',
+  none: 'ohne',
   'as the maker allows': 'wie vom Hersteller erlaubt',
   'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places':
     'Stecker oder Spulen aufgedrückt, bis sie einrasten, jeder auf seinem Zylinder, Kabel an ihrem Platz',

@@ -434,7 +434,7 @@ export const ENTRIES: Entries = {
   SIMULATED: 'SIMULADO',
   typed: 'introducido a mano',
   'SIMULATED: tools of this job were simulated. No vehicle was worked on, and it proves nothing about any engine.':
-    'SIMULADO: herramientas de esta orden eran simuladas. No se trabajó en ningún vehículo, y no demuestra nada sobre ningún motor.',
+    'SIMULADO: algunas herramientas de esta orden eran simuladas. No se trabajó en ningún vehículo, y no demuestra nada sobre ningún motor.',
   'REPLAYED: readings of this job came from a recording. It proves nothing about any engine.':
     'REPRODUCIDO: lecturas de esta orden vinieron de una grabación. No demuestra nada sobre ningún motor.',
   'SIMULATED: at least one job in this used simulated tools. Nobody worked on a vehicle in it, and it proves nothing about an engine.':
@@ -476,8 +476,8 @@ export const ENTRIES: Entries = {
   '# turn attested|# turns attested': { one: '# giro atestiguado', other: '# giros atestiguados' },
   '{0} typed by {1}, attested, not proven by an instrument':
     '{0}, por entrada manual de {1}: con testimonio, sin demostración por instrumento',
-  '{0} REPLAYED, no proof': '{0} REPRODUCIDO, sin prueba',
-  '{0} SIMULATED, no proof': '{0} SIMULADO, sin prueba',
+  '{0} REPLAYED, no proof': '{0}: REPRODUCIDO, sin prueba',
+  '{0} SIMULATED, no proof': '{0}: SIMULADO, sin prueba',
   'a person': 'una persona',
   'the gaps were looked at, not measured': 'las separaciones se miraron, no se midieron',
   'the gaps were not checked, as the specification says':
@@ -841,7 +841,7 @@ export const ENTRIES: Entries = {
     'Cada bujía empezada a mano, las hondas con un trozo de manguera, y enroscada a mano hasta su asiento',
   'Compound in the boots: thin, inside only, none on threads or terminals':
     'Pasta en los capuchones: fina, solo por dentro, nada en rosca ni terminal',
-  none: 'ninguna',
+  none: 'nada',
   'as the maker allows': 'como permite el fabricante',
   'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places':
     'Capuchones o bobinas encajados a fondo, cada uno en su cilindro, cables en su sitio',

@@ -92,7 +92,7 @@ export const ENTRIES: Entries = {
   Seat: 'Siège',
   'Reach, mm': 'Longueur du filetage, mm',
   'Hex, mm': 'Six pans, mm',
-  'Heat range': 'Degré thermique',
+  'Heat range': 'Indice thermique',
   'With a resistor': 'Avec résistance',
   Gasket: 'Joint',
   'Tip of the centre electrode': "Pointe de l'électrode centrale",

@@ -76,7 +76,7 @@ export const ENTRIES: Entries = {
   '{0}; station {1}; {2}; asked for {3}': '{0} ; poste {1} ; {2} ; demandé : {3}',
   'all jobs': 'tous les ordres',
   'Compare the key that is named below with the one that the station gave you by another way. If it is the same, take {0} out of the package and add it here.':
-    "Comparer la clé nommée plus bas à celle que le poste vous a donnée par une autre voie. Si c'est la même, prendre {0} dans le paquet et l'ajouter ici.",
+    "Comparer la clé de signature nommée plus bas à celle que le poste vous a donnée par une autre voie. Si c'est la même, prendre {0} dans le paquet et l'ajouter ici.",
   'Left out: job {0}, {1}.': 'Omis : ordre {0}, {1}.',
   'Check a spark plug record': 'Vérifier un relevé de bougies',
   Language: 'Langue',
@@ -115,7 +115,7 @@ export const ENTRIES: Entries = {
   'Gap and torque of each cylinder': 'Écartement et couple de chaque cylindre',
   'Exceptions, and what was out of order': "Exceptions, et ce qui s'est fait hors ordre",
   'When (UTC)': 'Quand (UTC)',
-  'Old plugs, new plugs, and the work around them': 'Bougies usées, bougies neuves, et le travail autour',
+  'Old plugs, new plugs, and the work around them': 'Anciennes bougies, bougies neuves, et le travail autour',
   'Tools and their calibration': 'Outils et leur étalonnage',
   'Permissible deviation': 'Écart admissible',
   'How its readings came': 'Comment ses mesures sont venues',
@@ -137,7 +137,7 @@ export const ENTRIES: Entries = {
   'They could show anything: what is shown here comes from the record inside, which is what counts. "plugmark verify" on the PDF compares them.':
     "Elles pourraient montrer n'importe quoi : ce qui est montré ici vient du relevé à l'intérieur, qui seul compte. « plugmark verify » sur le PDF les compare.",
   'Ask the shop for its trust list (trusted-keys.json) by another way than the one by which this came, or compare the key that is named below with one that you have from the shop. Then add the list here.':
-    "Demander à l'atelier sa liste de confiance (trusted-keys.json) par une autre voie que celle par laquelle ceci est venu, ou comparer la clé nommée plus bas à celle que vous tenez de l'atelier. Puis ajouter la liste ici.",
+    "Demander à l'atelier sa liste de confiance (trusted-keys.json) par une autre voie que celle par laquelle ceci est venu, ou comparer la clé de signature nommée plus bas à celle que vous tenez de l'atelier. Puis ajouter la liste ici.",
   'Withheld: {0}. What is signed holds digests of these texts; no check needs them.':
     "Retenu : {0}. Ce qui est signé contient l'empreinte de ces textes ; aucune vérification n'en a besoin.",
   'In the log {0} of {1} entries, root {2}. The station signed it; nobody else has witnessed it here.':

@@ -501,7 +501,7 @@ export const ENTRIES: Entries = {
   'guard band {0} U (ILAC-G8, JCGM 106){1}': 'bande de garde {0} U (ILAC-G8, JCGM 106){1}',
   'probability of at least {0} %, both tails (JCGM 106){1}':
     "probabilité d'au moins {0} %, des deux côtés (JCGM 106){1}",
-  "the engine maker's service information": 'information technique du motoriste',
+  "the engine maker's service information": "documentation d'atelier du motoriste",
   'print on the plug box': 'impression sur la boîte de bougies',
   'a general table, not for this engine': 'table générale, pas pour ce moteur',
   'INVENTED EXAMPLE, not for any real engine': 'EXEMPLE INVENTÉ, pour aucun moteur réel',
@@ -679,7 +679,7 @@ export const ENTRIES: Entries = {
   'Work on a cold engine with the ignition off. Start every plug by hand; use no power tools.':
     "Travailler moteur froid, contact coupé. Engager chaque bougie à la main ; ne pas employer d'outil motorisé.",
   "The vehicle maker's service information decides on torque, gap, thread condition and sequence. Where it differs from this record, follow the maker.":
-    "L'information technique du constructeur décide du couple, de l'écartement, de l'état des filetages et de l'ordre des opérations. Si elle diffère de ce relevé, suivre le constructeur.",
+    "La documentation d'atelier du constructeur décide du couple, de l'écartement, de l'état des filetages et de l'ordre des opérations. Si elle diffère de ce relevé, suivre le constructeur.",
   'The angle holds for threads that are {0}. Other threads need another figure.':
     "L'angle vaut pour des filetages dans cet état : {0}. D'autres filetages demandent une autre valeur.",
   'The torque figure holds for threads that are {0}. Other threads need another figure.':
@@ -838,9 +838,9 @@ export const ENTRIES: Entries = {
   'of # cylinder|of # cylinders': { one: 'sur # cylindre', other: 'sur # cylindres' },
   'of # plug|of # plugs': { one: 'sur # bougie', other: 'sur # bougies' },
   'in # cylinder|in # cylinders': { one: 'dans # cylindre', other: 'dans # cylindres' },
-  'the technician signed with a key of his own': 'le technicien a signé avec sa propre clé',
-  'the technician has no key of his own': "le technicien n'a pas de clé à lui",
-  'the technician has a key and did NOT sign': "le technicien a une clé et n'a PAS signé",
+  'the technician signed with a key of his own': 'le technicien a signé avec sa propre clé de signature',
+  'the technician has no key of his own': "le technicien n'a pas de clé de signature à lui",
+  'the technician has a key and did NOT sign': "le technicien a une clé de signature et n'a PAS signé",
   "this shop does without technicians' signatures": 'cet atelier se passe de signatures des techniciens',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     "Des pages dans une autre langue ou d'autres unités sont d'autres documents du même relevé, avec la même empreinte.",

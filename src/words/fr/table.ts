@@ -488,8 +488,8 @@ export const ENTRIES: Entries = {
   },
   '{0} typed by {1}, attested, not proven by an instrument':
     '{0}, par saisie manuelle de {1} : attestation, sans preuve par un instrument',
-  '{0} REPLAYED, no proof': '{0} REJOUÉ, aucune preuve',
-  '{0} SIMULATED, no proof': '{0} SIMULÉ, aucune preuve',
+  '{0} REPLAYED, no proof': '{0} : REJOUÉ, aucune preuve',
+  '{0} SIMULATED, no proof': '{0} : SIMULÉ, aucune preuve',
   'a person': 'une personne',
   'the gaps were looked at, not measured': 'les écartements ont été regardés, non mesurés',
   'the gaps were not checked, as the specification says':
@@ -860,7 +860,7 @@ export const ENTRIES: Entries = {
     "Chaque bougie engagée à la main, les profondes avec un bout de tuyau, et vissée à la main jusqu'à son siège",
   'Compound in the boots: thin, inside only, none on threads or terminals':
     "Pâte dans les capuchons : mince, à l'intérieur seulement, rien sur le filetage ni la borne",
-  none: 'aucune',
+  none: 'néant',
   'as the maker allows': "comme le constructeur l'autorise",
   'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places':
     'Capuchons ou bobines enfoncés à fond, chacun sur son cylindre, fils à leur place',
