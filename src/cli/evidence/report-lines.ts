@@ -5,6 +5,7 @@ import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import { CHECK_MARK, headlineOf, worthText } from '../../report/verification.ts';
 import { checkText, notProvenByRecord } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** The whole report, as whoever was given the record should read it. */
@@ -19,7 +20,7 @@ export function sealedLines(file: string, report: VerificationReport): readonly 
   const passed = report.checks.length - others.length;
   return [
     ...headLines(file, report),
-    `  ${CHECK_MARK.passed} ${passed} checks passed; "plugmark verify" shows them, and what nobody should take for proven`,
+    `  ${CHECK_MARK.passed} ${w`${passed} checks passed; "plugmark verify" shows them, and what nobody should take for proven`}`,
     ...checkLines(others),
   ];
 }
@@ -39,7 +40,7 @@ function headLines(file: string, report: VerificationReport): readonly string[] 
     ...(record === null
       ? []
       : [
-          `  job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
+          `  ${w`job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`}`,
         ]),
     ...(figures === '' ? [] : [`  ${safeLine(figures)}`]),
   ];

@@ -887,4 +887,8 @@ export const ENTRIES: Entries = {
   '# item open|# items open': { one: '# Punkt offen', other: '# Punkte offen' },
   'times of this station, UTC{0}': 'Zeiten dieses Arbeitsplatzes, UTC{0}',
   ' OUT OF ORDER': ' REIHENFOLGE',
+  // The end of a job: what was sealed.
+  'job {0}, station {1}, {2} entries; {3}': 'Auftrag {0}, Arbeitsplatz {1}, {2} Einträge; {3}',
+  '{0} checks passed; "plugmark verify" shows them, and what nobody should take for proven':
+    '{0} Prüfungen bestanden; "plugmark verify" zeigt sie, und was niemand für nachgewiesen halten soll',
 };

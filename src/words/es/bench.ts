@@ -870,4 +870,8 @@ export const ENTRIES: Entries = {
   '# item open|# items open': { one: '# punto abierto', other: '# puntos abiertos' },
   'times of this station, UTC{0}': 'horas de este puesto, UTC{0}',
   ' OUT OF ORDER': ' ADELANTADO',
+  // The end of a job: what was sealed.
+  'job {0}, station {1}, {2} entries; {3}': 'orden {0}, puesto {1}, {2} entradas; {3}',
+  '{0} checks passed; "plugmark verify" shows them, and what nobody should take for proven':
+    '{0} comprobaciones superadas; "plugmark verify" las muestra, y lo que nadie debe dar por demostrado',
 };

@@ -878,4 +878,8 @@ export const ENTRIES: Entries = {
   '# item open|# items open': { one: '# point ouvert', other: '# points ouverts' },
   'times of this station, UTC{0}': 'heures de ce poste, UTC{0}',
   ' OUT OF ORDER': ' HORS ORDRE',
+  // The end of a job: what was sealed.
+  'job {0}, station {1}, {2} entries; {3}': 'ordre {0}, poste {1}, {2} entrées ; {3}',
+  '{0} checks passed; "plugmark verify" shows them, and what nobody should take for proven':
+    '{0} contrôles réussis ; "plugmark verify" les montre, et ce que nul ne doit tenir pour prouvé',
 };
