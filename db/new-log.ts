@@ -47,8 +47,15 @@ export async function writeLog(
       written(size);
       if (!goesOn) break;
     }
-    const entries = table.ofStream(STATION_STREAM).flatMap((stored) => entryIn(stored) ?? []);
-    const state = stationOf(entries.filter(isStationEntry));
+    const entries = table
+      .ofStream(STATION_STREAM)
+      .flatMap((stored) => entryIn(stored) ?? [])
+      .filter(isStationEntry);
+    // Whoever gave them back may still have what the log has forgotten.
+    const gone = entries.flatMap(({ event }) => (event.type === 'texts-forgotten' ? event.texts : []));
+    db.pragma('secure_delete = ON');
+    db.transaction(() => table.forget(gone)).immediate();
+    const state = stationOf(entries);
     if (state === null) return { size, checkpoints: [] };
     const checkpoints = checkpointsOf(notes);
     const now = { origin: state.origin, size, tree, keys: state.keys.map(({ jwk }) => jwk) };

@@ -1,11 +1,12 @@
 /** A station ships, forgets, loses its log and gets it back from the archive, as its people and the archive's do it. */
-import { existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { openSqlite } from '../../../db/archive/sqlite.ts';
 import { archiveStore } from '../../../db/archive/store.ts';
 import { checkLog } from '../../../db/backup.ts';
+import { ENTRIES_A_BUNDLE, entriesText, type ShippedEntry } from '../../../src/archive/bundle.ts';
 import { tokenHash } from '../../../src/archive/enrolment.ts';
 import { entriesKept } from '../../../src/archive/kept-log.ts';
 import { logId } from '../../../src/archive/log-id.ts';
@@ -35,6 +36,8 @@ let archiveData = '';
 let url = '';
 let bundles: () => Promise<string>;
 let give: (token: string, use: TokenUse) => Promise<void>;
+let kept: () => Promise<readonly ShippedEntry[]>;
+let keepAgain: (before: readonly ShippedEntry[]) => Promise<void>;
 let log = '';
 
 beforeEach(async () => {
@@ -61,6 +64,19 @@ beforeEach(async () => {
   await said(() => joinArchive(url, scope()));
   await said(() => shipLog(scope()));
   log = (await store.logs())[0]?.id ?? '';
+  kept = async () => {
+    const all = [];
+    for await (const bundle of store.bundles(log, 0)) all.push(entriesKept(bundle) ?? []);
+    return all.flat();
+  };
+  keepAgain = async (before) => {
+    for await (const bundle of store.bundles(log, 0)) {
+      const first = bundle.number * ENTRIES_A_BUNDLE;
+      const entries = (entriesKept(bundle) ?? []).map((entry, at) => before[first + at] ?? entry);
+      const again = { ...bundle, text: entriesText(entries) };
+      await store.change(log, () => ({ answer: 0, writes: { bundles: [again] } }));
+    }
+  };
   bundles = async () => {
     const texts = [];
     for await (const bundle of store.bundles(log, 0))
@@ -155,6 +171,21 @@ describe('a plate that the station forgets', () => {
       'Every personal text is there, or was deleted with "plugmark forget".',
     );
   });
+});
+
+it('a text that was forgotten does not come back from an archive that kept it all the same', async () => {
+  const before = await kept();
+  await said(() => forget({ ...scope(), plate: CAR.plate, yes: true }));
+  await said(() => shipLog(scope()));
+  await keepAgain(before);
+  expect(await bundles()).toContain(CAR.plate);
+  lose();
+  await give('back', { use: 'restore', log });
+  expect((await fetchBack()).value).toBe(0);
+  expect((await said(() => check([], scope()))).text).toContain(
+    'Every personal text is there, or was deleted with "plugmark forget".',
+  );
+  expect(readFileSync(join(station.data, 'station.db')).toString('latin1')).not.toContain(CAR.plate);
 });
 
 describe('a station whose key is lost', () => {
