@@ -3,6 +3,7 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
@@ -29,6 +30,21 @@ const sharing = FILES.filter(
     !/\bvi\.(do)?mock\(/i.test(readFileSync(join(ROOT, file), 'utf8')),
 );
 
+/** They wait for terminals, clocks and programs of their own: at best one of them at a time, beside others that work. */
+const WAITING = /tests\/(cli\/bench\/(tmux|demo|kill|witnessed-job)|independent\/agree)\.test\.ts$/;
+
+class WaitingApart extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const waits = ({ moduleId }: TestSpecification) => WAITING.test(moduleId);
+    const waiting = sorted.filter(waits);
+    const order = sorted.filter((file) => !waits(file));
+    const apart = Math.ceil(order.length / (waiting.length + 1));
+    for (const [i, file] of waiting.entries()) order.splice(i * (apart + 1), 0, file);
+    return order;
+  }
+}
+
 /** They need Chromium and Firefox of the machine, and take a third of the time of all others: `npm run test:page`. */
 const BROWSERS = 'tests/web/browsers/*.test.ts';
 
@@ -39,6 +55,7 @@ export default defineConfig({
     root: ROOT,
     // Some tests wait for a terminal or for a process of their own: one worker more than there are cores goes on meanwhile.
     maxWorkers: availableParallelism() + 1,
+    sequence: { sequencer: WaitingApart },
     testTimeout: 60_000,
     hookTimeout: 60_000,
     env: {
