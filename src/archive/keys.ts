@@ -24,9 +24,9 @@ export function takeKey(
   at: string,
 ): { readonly answer: KeyAnswer; readonly writes: Writes | null } {
   for (const [i, { vkey }] of log.keys.entries()) {
-    const said = saidBy(vkey, log.origin, statement);
-    if (said === null) continue;
-    const named = verifierKey(log.origin, said.next);
+    const stated = statedBy(vkey, log.origin, statement);
+    if (stated === null) continue;
+    const named = verifierKey(log.origin, stated.next);
     const successor = log.keys[i + 1];
     if (successor === undefined) return { answer: 'taken', writes: { key: { vkey: named, statement } } };
     if (successor.vkey === named) return { answer: 'taken', writes: null };
@@ -41,8 +41,8 @@ export function takeKey(
   return { answer: 'not-named', writes: null };
 }
 
-function saidBy(vkey: string, origin: string, statement: string): Succession | null {
+function statedBy(vkey: string, origin: string, statement: string): Succession | null {
   const key = logKeyOf(vkey);
-  const said = key === null ? null : successionBy(statement, key);
-  return said?.log === origin ? said : null;
+  const stated = key === null ? null : successionBy(statement, key);
+  return stated?.log === origin ? stated : null;
 }

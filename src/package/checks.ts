@@ -197,14 +197,14 @@ export function checkWitnesses(
 ): Check {
   const { checkpoint, station } = log;
   if (typeof station === 'string') return failed(WITNESSES, station);
-  const known = station.keys.map(({ jwk }) => jwk);
-  const keys = logKeys(policy, checkpoint.origin, known);
+  const ownKeys = station.keys.map(({ jwk }) => jwk);
+  const keys = logKeys(policy, checkpoint.origin, ownKeys);
   if (keys.length === 0)
     return failed(WITNESSES, `Your policy does not name this log, ${checkpoint.origin}.`);
   const seen = cosigned ?? checkpoint;
   if (!extendsFrom(seen, log) || !isSignedBy(seen, keys))
     return failed(WITNESSES, `The checkpoint in ${PACKAGE_FILES.cosigned} is not one of this log.`);
-  const { check } = policyFinding(policy, seen, known, readAt);
+  const { check } = policyFinding(policy, seen, ownKeys, readAt);
   const later = jobs.filter(({ last }) => last.seq > seen.size);
   if (check.outcome !== 'passed' || later.length === 0) return check;
   return failed(

@@ -104,8 +104,8 @@ const keys = new WeakMap<TemplateStringsArray, string>();
 
 /** The English sentence with its places numbered: `{0} is due.` */
 export function keyOf(parts: TemplateStringsArray): string {
-  const known = keys.get(parts);
-  if (known !== undefined) return known;
+  const kept = keys.get(parts);
+  if (kept !== undefined) return kept;
   const key = parts.reduce((text, part, at) => `${text}{${at - 1}}${part}`);
   keys.set(parts, key);
   return key;
@@ -117,7 +117,7 @@ const filled = (wording: string, values: readonly (string | number)[]): string =
 const rules = new Map<string, Intl.PluralRules>();
 
 function rulesOf(language: string): Intl.PluralRules {
-  const known = rules.get(language) ?? new Intl.PluralRules(language);
-  rules.set(language, known);
-  return known;
+  const own = rules.get(language) ?? new Intl.PluralRules(language);
+  rules.set(language, own);
+  return own;
 }
