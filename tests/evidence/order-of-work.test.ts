@@ -94,6 +94,14 @@ function worked(parts: readonly Part[], strictness: Strictness): readonly JobEve
   return events;
 }
 
+/**
+ * What counted in the end. Where the order binds, a list of the end confirmed before the last pull is refused, and
+ * `worked` confirms it once more when all is done: then it came in its order.
+ */
+function whatCounted(parts: readonly Part[], how: Strictness): readonly Part[] {
+  return how === 'binding' ? [...parts.filter((part) => part !== 'afterwards'), 'afterwards'] : parts;
+}
+
 /** Worked out from the order of the parts alone, without a line of the program. */
 function isInOrder(parts: readonly Part[]): boolean {
   const at = (part: Part) => parts.indexOf(part);
@@ -165,7 +173,7 @@ describe('work in any order', () => {
   it('that was out of order is said to be so everywhere, and is never proven throughout', () => {
     fc.assert(
       fc.property(orders, strictness, (parts, how) => {
-        fc.pre(!isInOrder(parts));
+        fc.pre(!isInOrder(whatCounted(parts, how)));
         const { state, record, texts, exceptions } = everywhere(worked(parts, how));
         expect(isProvenThroughout(state)).toBe(false);
         expect(['authentic', 'incomplete']).toContain(record.verdict);
