@@ -2,7 +2,6 @@ import type { Mark } from '../job/proof.ts';
 import { clean } from './clean.ts';
 import { type FontSources, registerFonts } from './fonts/fonts.ts';
 import { WITH_MACHINE_FONTS } from './fonts/lacking.ts';
-import { FIRST_FONT } from './fonts/own.ts';
 import { drawBackground } from './furniture.ts';
 import { madeFor, type PaperReader } from './reader.ts';
 import { type Doc, PAGE, type Sheet } from './sheet.ts';
@@ -35,8 +34,8 @@ export async function newSheet(about: {
     compress: false,
     pdfVersion: '1.7',
     subset: 'PDF/A-3b',
-    // Without it the first font is one that is not embedded, and the file would claim what it is not.
-    font: FIRST_FONT,
+    // None: pdfkit would begin with one that is not embedded, and the file would claim what it is not.
+    font: '',
     tagged: true,
     lang: reader.dictionary.language,
     displayTitle: true,

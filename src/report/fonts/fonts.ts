@@ -1,7 +1,8 @@
 /** The fonts of one document: its own, and those of the machine that its texts ask for. */
+/// <reference path="./opened-font.d.ts" />
 import type { Doc } from '../sheet.ts';
 import { machineFontFor } from './machine.ts';
-import { type Face, FIRST_FONT, ownFont } from './own.ts';
+import { type Face, ownFont } from './own.ts';
 import type { FontFor } from './runs.ts';
 
 /** `own`: the same bytes on every machine. `machine`: what they lack is drawn with fonts that are installed. */
@@ -17,14 +18,14 @@ export async function registerFonts(
 ): Promise<FontFor> {
   const { create } = await import('fontkit');
   const own = FACES.map((face) => ({ face, ...ownFont(face, create) }));
-  for (const { face, bytes } of own) if (face !== 'regular') doc.registerFont(face, bytes);
+  for (const { face, font } of own) doc.registerFont(face, font);
+  doc.font('regular');
   const ownFor = (codePoint: number, face: Face): string | undefined =>
     [face, 'regular'].find((one) => own.some((font) => font.face === one && font.characters.has(codePoint)));
   const registered = new Set<string>();
   return (codePoint, face) => {
     const there = ownFor(codePoint, face);
-    // Under a second name pdfkit would read the font anew at every use.
-    if (there !== undefined) return there === 'regular' ? FIRST_FONT : there;
+    if (there !== undefined) return there;
     const font = sources === 'own' ? null : machineFontFor(codePoint, create);
     if (font === null) return null;
     if (!registered.has(font.name)) {
