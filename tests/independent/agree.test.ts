@@ -3,21 +3,19 @@
  * It and this program say the same of every record: honest ones, and ones made to mislead. What takes the rules, judging
  * again, only this program can say: such variants are listed as `judging`.
  */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { isDeepStrictEqual } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { checkClock } from '../../src/evidence/clock.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
-import { verifyRecord } from '../../src/evidence/verify.ts';
 import { AT, kidOf, station, stranger, technician, trusting } from '../evidence/sample-job.ts';
+import { alike, both as bothIn, type Result } from './both.ts';
 import { withOneLeafChanged } from './hostile/leaves.ts';
 import { hostileRecords } from './hostile/records.ts';
 import { ROTATED, validRecords, WHOLE, WRONGLY_NAMED } from './hostile/valid.ts';
 import type { Variant } from './hostile/variant.ts';
-import { BY_RULES, type Found, missingPython, verifiedByPython } from './python.ts';
+import { BY_RULES, missingPython } from './python.ts';
 
 const missing = missingPython();
 const folder = mkdtempSync(join(tmpdir(), 'plugmark-agree-'));
@@ -28,42 +26,7 @@ const TRUST = trusting(station);
 const STRIDE = 4;
 const PATIENCE_MS = 300_000;
 
-/** What this program says, in the words of the other, and the checks that failed. */
-function said(file: Uint8Array, trust: TrustList) {
-  const { verdict, checks, record, withheld } = verifyRecord(file, trust);
-  const outcome = (name: string) => checks.find((check) => check.name === name)?.outcome;
-  const failures = checks.filter((check) => check.outcome === 'failed');
-  const failed = failures.map(({ name }) => name);
-  const why = failures[0]?.detail ?? '';
-  const words = (found: Omit<Found, 'path' | 'why'>) => ({ plugmark: found, failed, why });
-  if (verdict === 'unreadable') return words({ verdict });
-  if (verdict === 'rejected' || record === null) return words({ verdict: 'not authentic' });
-  return words({
-    verdict: 'authentic',
-    trusted: outcome('signer') === 'passed',
-    complete: outcome('completeness') === 'passed',
-    withheld: Object.fromEntries(withheld.map(({ kind, count }) => [kind, count])),
-    jumps: checkClock(record.entries, record.background).jumps.map(({ n }) => n),
-  });
-}
-
-/** Both on all files, by name. */
-function both(files: Readonly<Record<string, Uint8Array>>, trust: TrustList) {
-  const all = Object.entries(files);
-  const paths = all.map(([, file], i) => {
-    const path = join(folder, `${i}.record.json`);
-    writeFileSync(path, file);
-    return path;
-  });
-  const found = verifiedByPython(paths, { trust });
-  return all.map(([what, file], i) => {
-    const { path: _path, why: _why, ...python } = found[i] ?? { path: '', verdict: 'said nothing' };
-    return { what, python, ...said(file, trust) };
-  });
-}
-type Result = ReturnType<typeof both>[number];
-
-const alike = ({ python, plugmark }: Result) => isDeepStrictEqual(python, plugmark);
+const both = (files: Readonly<Record<string, Uint8Array>>, trust: TrustList) => bothIn(folder, files, trust);
 
 describe.skipIf(missing !== null)(
   `a second verifier${missing === null ? '' : `, left out: ${missing}`}`,
