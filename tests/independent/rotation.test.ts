@@ -24,6 +24,7 @@ import {
   wholeJob,
 } from '../evidence/sample-job.ts';
 import { alike, both, type Given } from './both.ts';
+import { type Content, forged } from './hostile/forged.ts';
 import { missingPython } from './python.ts';
 
 const missing = missingPython();
@@ -46,13 +47,15 @@ const named = (old: Signer, next: Signer, log = ORIGIN): StationEvent => ({
   statement: stateSuccession({ log, next: publicJwk(next.privateKey), at: AT }, old.privateKey),
 });
 const replaced = (by: Signer): StationEvent => ({ type: 'key-replaced', key: publicJwk(by.privateKey) });
+/** A job that was only opened: whom to believe does not depend on what else is in it. */
+const OPENED = wholeJob().slice(0, 2);
 const sealedBy = (one: Signer, ...more: readonly StationEvent[]) =>
-  seal(logOf(wholeJob(), 'job:WO-1', [...stationEvents, ...more]), one, technician);
+  seal(logOf(OPENED, 'job:WO-1', [...stationEvents, ...more]), one, technician);
 
 /** The log of the first key, and the log of later, which begins with it. */
-const honest = logOf(wholeJob());
+const honest = logOf(OPENED);
 const leaves = [...honest.station, ...honest.entries].map(entryHash);
-const backdated = logOf(wholeJob().slice(0, -1));
+const backdated = logOf(OPENED.slice(0, 1));
 const proofBy = (one: Signer, { origin = ORIGIN, from = leaves, size = leaves.length } = {}): string => {
   const tree = treeOf([...from, leafHash(Buffer.of(1)), leafHash(Buffer.of(2))]);
   return JSON.stringify({
@@ -104,10 +107,26 @@ const RECORDS = {
 } satisfies Readonly<Record<string, Given>>;
 type Name = keyof typeof RECORDS;
 
+/** The record as a station would seal it whose last key is the first one again. */
+const returned = (record: Uint8Array, event: StationEvent) =>
+  forged(
+    record,
+    (content) => {
+      content.background.findLast((entry: Content) => entry.event.type === event.type).event = event;
+      content.signers.find((signer: Content) => signer.role === 'station').kid = kidOf(first);
+    },
+    { signers: [first, technician] },
+  );
 /** Keys that come back are in no log of ours, whoever is trusted. */
 const RETURNED = {
-  'the first key, which the second named again': sealedBy(first, named(first, second), named(second, first)),
-  'the first key, which replaced itself': sealedBy(first, replaced(first)),
+  'the first key, which the second named again': returned(
+    RECORDS['by the third key, which the second named'],
+    named(second, first),
+  ),
+  'the first key, which replaced itself': returned(
+    RECORDS['by the second key, which replaced a lost one'],
+    replaced(first),
+  ),
 };
 
 const ENDED = '2026-06-01T00:00:00.000Z';
@@ -212,7 +231,11 @@ describe.skipIf(missing !== null)(
           key(second, { follows: kidOf(first), validUntil: ENDED }),
           key(third, { follows: kidOf(second) }),
         ],
-        ['by the first key, with a proof by the third', 'by the third key, which the second named'],
+        [
+          'by the first key, with a proof by the third',
+          'by the third key, which the second named',
+          'by the third key, with the statement of the first behind the second',
+        ],
       ],
       [
         'the third key as the one that follows the first',
