@@ -3,14 +3,18 @@
  * It and this program say the same of every record: honest ones, and ones made to mislead. What takes the rules, judging
  * again, only this program can say: such variants are listed as `judging`.
  */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { topicFile } from '../../src/cli/help/topics.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
+import { writerOf } from '../../src/job/command-event.ts';
+import { jobEventSchema } from '../../src/job/event.ts';
 import { AT, kidOf, station, stranger, technician, trusting } from '../evidence/sample-job.ts';
 import { alike, both as bothIn, type Result } from './both.ts';
+import { type Content, contentOf } from './hostile/forged.ts';
 import { withOneLeafChanged } from './hostile/leaves.ts';
 import { hostileRecords } from './hostile/records.ts';
 import { ROTATED, validRecords, WHOLE, WRONGLY_NAMED } from './hostile/valid.ts';
@@ -48,6 +52,21 @@ describe.skipIf(missing !== null)(
         expect(new Set(all.flatMap(({ withheld = {} }) => Object.keys(withheld))).size).toBeGreaterThan(1);
         expect(all.some(({ withheld = {} }) => Object.keys(withheld).length === 0)).toBe(true);
       });
+    });
+
+    it('is asked about every entry that a person writes, and the manual names them all', () => {
+      const manual = readFileSync(topicFile('record-format'), 'utf8');
+      const [, list = ''] = /where a person did it: ([^.]*)\./.exec(manual) ?? [];
+      const named = [...list.matchAll(/`([a-z-]+)`/g)].map(([, type]) => type).sort();
+      const kinds: string[] = jobEventSchema.options.map(({ shape }) => shape.type.value);
+      const byPeople = kinds.filter((type) => writerOf(JSON.parse(`{"type":"${type}"}`)) === 'technician');
+      expect(named).toEqual(byPeople.sort());
+      const sealed: string[] = Object.values(validRecords()).flatMap((file) =>
+        contentOf(file).entries.map(({ event }: Content) => event.type),
+      );
+      expect(sealed).toEqual(
+        expect.arrayContaining(['tool-in-use', 'technician-at-work', 'trial-click-skipped']),
+      );
     });
 
     describe('of what was made to mislead', () => {
