@@ -1,5 +1,6 @@
 import type { LogAdded, WitnessedLog } from '../../../db/witness.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
+import { verifierKey } from '../../evidence/note.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { printJson } from '../answers/answer.ts';
@@ -15,7 +16,7 @@ export function addLog(vkey: string, scope: WitnessScope): Promise<ExitCode> {
     const key = readVerifierKey(vkey.trim());
     if (key?.kind !== 'log') throw new ProblemError(notAKey());
     if (thumbprint(key.jwk) === file.identity().kid) throw new ProblemError(ownKey());
-    const added = file.addLog({ origin: key.name, vkey: vkey.trim(), at: now() });
+    const added = file.addLog({ origin: key.name, vkey: verifierKey(key.name, key.jwk), at: now() });
     if (added === 'retired') throw new ProblemError(retired());
     print([`The log ${safeLine(key.name)} ${ADDED[added]}.`]);
     return EXIT.done;
