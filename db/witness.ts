@@ -12,15 +12,17 @@ import { assertFull, PATIENCE_MS } from './open.ts';
 
 /** `PLMW`, at offset 68 of the file. */
 const APPLICATION_ID = 0x504c4d57;
-const VERSION = 1;
+const VERSION = 2;
 /** Proofs of a fork that are kept of a log: one is enough, and whoever has its key could send any number. */
 const MOST_FORKS = 100;
 
 const SCHEMA = `
   -- Who this witness is: the name under which it signs, and the thumbprint of its key.
   CREATE TABLE witness (one INTEGER PRIMARY KEY CHECK (one = 1), name TEXT NOT NULL, kid TEXT NOT NULL) STRICT;
-  -- The verifier keys of the logs that it knows.
-  CREATE TABLE logs (origin TEXT NOT NULL, vkey TEXT NOT NULL, PRIMARY KEY (origin, vkey)) STRICT;
+  -- The verifier keys of the logs that it knows. A retired one stays, so that it cannot come back.
+  CREATE TABLE logs (origin TEXT NOT NULL, vkey TEXT NOT NULL, added TEXT NOT NULL, retired TEXT,
+    PRIMARY KEY (origin, vkey)) STRICT;
+  CREATE UNIQUE INDEX one_key_signs ON logs (origin) WHERE retired IS NULL;
   -- The newest checkpoint that it cosigned of each log, with its cosignatures.
   CREATE TABLE newest (
     origin TEXT PRIMARY KEY,
@@ -43,20 +45,27 @@ const newestSchema = z.strictObject({
 });
 const rowSchema = z.strictObject({
   origin: z.string(),
+  vkey: z.string(),
+  keyAdded: z.string(),
+  keysRetired: z.int().nonnegative(),
   size: z.int().nonnegative().nullable(),
   at: z.string().nullable(),
   forks: z.int().nonnegative(),
 });
-/** A log that the witness knows; `size` and `at` are null where it never cosigned one of its checkpoints. */
+/** A log that the witness knows, with the one key that signs it now; `size` and `at` are null where it cosigned nothing of it. */
 export type WitnessedLog = z.infer<typeof rowSchema>;
 const identitySchema = z.strictObject({ name: z.string(), kid: z.string() });
 export type WitnessIdentity = z.infer<typeof identitySchema>;
 
+/** `new-key`: the key of before is retired. `retired`: nothing was added, for a newer key took the place of this one. */
+export type LogAdded = 'new-log' | 'new-key' | 'there' | 'retired';
+
 export interface WitnessFile {
   identity(): WitnessIdentity;
-  /** False where it was there. */
-  addLog(origin: string, vkey: string): boolean;
-  verifierKeys(origin: string): readonly string[];
+  /** From now on only this key signs the log; `at` is the time of now (ISO). */
+  addLog(log: { readonly origin: string; readonly vkey: string; readonly at: string }): LogAdded;
+  /** The one key that signs the log now; null for a log that the witness does not know. */
+  verifierKey(origin: string): string | null;
   logs(): readonly WitnessedLog[];
   /** By the SHA-256 of the origin, in hex; null where no checkpoint of that log was cosigned. */
   noteOf(originHash: string): string | null;
@@ -122,6 +131,13 @@ async function opened(path: string, isThere: boolean): Promise<Database> {
         message: 'this is not the file of a witness',
         next: 'Name the folder of the witness with --data.',
       });
+    if (isThere && db.pragma('user_version', { simple: true }) !== VERSION)
+      throw new ProblemError({
+        code: 'witness-data',
+        where: path,
+        message: 'another version of the program made the file of this witness',
+        next: 'Use that version, or make a new witness in another folder.',
+      });
     db.pragma('journal_mode = WAL');
     db.pragma('synchronous = FULL');
     // Where the disk has a write cache that fsync leaves alone (macOS).
@@ -137,13 +153,17 @@ async function opened(path: string, isThere: boolean): Promise<Database> {
 
 function witnessFile(db: Database, path: string): WitnessFile {
   const identity = db.prepare('SELECT name, kid FROM witness');
-  const addLog = db.prepare('INSERT INTO logs (origin, vkey) VALUES (?, ?) ON CONFLICT DO NOTHING');
-  const keys = db.prepare('SELECT vkey FROM logs WHERE origin = ? ORDER BY vkey').pluck();
+  const putKey = db.prepare('INSERT INTO logs (origin, vkey, added) VALUES (?, ?, ?)');
+  const retireKey = db.prepare('UPDATE logs SET retired = ? WHERE origin = ? AND retired IS NULL');
+  const isRetired = db.prepare('SELECT retired IS NOT NULL FROM logs WHERE origin = ? AND vkey = ?').pluck();
+  const keyNow = db.prepare('SELECT vkey FROM logs WHERE origin = ? AND retired IS NULL').pluck();
   const newest = db.prepare('SELECT origin, size, root, note FROM newest WHERE origin = ?');
   const noteOf = db.prepare('SELECT note FROM newest WHERE hash = ?').pluck();
   const logs = db.prepare(
-    `SELECT l.origin, n.size, n.at, (SELECT count(*) FROM forks f WHERE f.origin = l.origin) AS forks
-     FROM (SELECT DISTINCT origin FROM logs) l LEFT JOIN newest n ON n.origin = l.origin ORDER BY l.origin`,
+    `SELECT l.origin, l.vkey, l.added AS keyAdded, n.size, n.at,
+       (SELECT count(*) FROM logs o WHERE o.origin = l.origin AND o.retired IS NOT NULL) AS keysRetired,
+       (SELECT count(*) FROM forks f WHERE f.origin = l.origin) AS forks
+     FROM logs l LEFT JOIN newest n ON n.origin = l.origin WHERE l.retired IS NULL ORDER BY l.origin`,
   );
   const put = db.prepare(
     `INSERT INTO newest (origin, hash, size, root, note, at) VALUES (?, ?, ?, ?, ?, ?)
@@ -172,10 +192,17 @@ function witnessFile(db: Database, path: string): WitnessFile {
     }
     return answer;
   };
+  const addLog = ({ origin, vkey, at }: Parameters<WitnessFile['addLog']>[0]): LogAdded => {
+    const retired = isRetired.get(origin, vkey);
+    if (retired !== undefined) return retired === 1 ? 'retired' : 'there';
+    const { changes } = retireKey.run(at, origin);
+    putKey.run(origin, vkey, at);
+    return changes > 0 ? 'new-key' : 'new-log';
+  };
   return {
     identity: () => withProblems(() => identitySchema.parse(identity.get())),
-    addLog: (origin, vkey) => withProblems(() => addLog.run(origin, vkey).changes > 0),
-    verifierKeys: (origin) => withProblems(() => z.array(z.string()).parse(keys.all(origin))),
+    addLog: (log) => withProblems(() => atOnce(db, () => addLog(log))),
+    verifierKey: (origin) => withProblems(() => z.string().optional().parse(keyNow.get(origin)) ?? null),
     logs: () => withProblems(() => z.array(rowSchema).parse(logs.all())),
     noteOf: (hash) => withProblems(() => z.string().optional().parse(noteOf.get(hash)) ?? null),
     advance: (all) => withProblems(() => atOnce(db, () => all.map(advance))),

@@ -93,6 +93,7 @@ export const PROBLEM_CODES = [
   'key-missing',
   'key-open-to-others',
   'key-passphrase',
+  'key-retired',
   'key-revoked',
   'key-unknown',
   'link-bond-lost',

@@ -5,7 +5,7 @@ import { type Succession, successionBy } from '../evidence/succession.ts';
 import { readVerifierKey } from '../evidence/verifier-key.ts';
 import type { KeptLog, Writes } from './kept-log.ts';
 
-export type KeyAnswer = 'taken' | 'not-named' | 'named-another';
+export type KeyAnswer = 'taken' | 'not-named' | 'named-another' | 'named-earlier';
 
 /** The key of a log by its verifier key; null where it is none of a log. */
 export function logKeyOf(vkey: string): PublicJwk | null {
@@ -16,7 +16,7 @@ export function logKeyOf(vkey: string): PublicJwk | null {
 /**
  * The newest key names the next one. An older key that names another than it did has split the log in two: somebody works with
  * a copy of it. Both statements are kept, and the log goes on with the key that was named first: whoever stole an old key
- * cannot stop it.
+ * cannot stop it. A key that the log had before does not come back.
  */
 export function takeKey(
   log: KeptLog,
@@ -28,6 +28,8 @@ export function takeKey(
     if (stated === null) continue;
     const named = verifierKey(log.origin, stated.next);
     const successor = log.keys[i + 1];
+    if (successor === undefined && log.keys.some((key) => key.vkey === named))
+      return { answer: 'named-earlier', writes: null };
     if (successor === undefined) return { answer: 'taken', writes: { key: { vkey: named, statement } } };
     if (successor.vkey === named) return { answer: 'taken', writes: null };
     const fault = {

@@ -77,9 +77,9 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'station-renamed':
       return { ...state, name: event.station };
     case 'key-rotated':
-      return { ...state, keys: [...state.keys, keyOf(event.key, at, event.statement)] };
+      return withKey(state, keyOf(event.key, at, event.statement));
     case 'key-replaced':
-      return { ...state, keys: [...state.keys, keyOf(event.key, at, null)] };
+      return withKey(state, keyOf(event.key, at, null));
     case 'key-revoked':
       return { ...state, revoked: new Map(state.revoked).set(event.kid, event) };
     case 'person-recorded':
@@ -111,6 +111,12 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'gauge-study-finished':
       return state;
   }
+}
+
+/** Each key signs once, from one time to another: one that came back would be before and behind the same others. */
+function withKey(state: StationState, key: KeyOfStation): StationState {
+  if (state.keys.some(({ kid }) => kid === key.kid)) throw new Error('a key that was changed came back');
+  return { ...state, keys: [...state.keys, key] };
 }
 
 /** A name that is withheld is nobody's: each key under one stays by itself, so that it can still be revoked. */

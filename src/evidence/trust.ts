@@ -39,8 +39,16 @@ const trustedKeySchema = publicJwkSchema
   });
 
 export const trustListSchema = z
-  .strictObject({ keys: z.array(trustedKeySchema).describe('The keys, none twice.') })
-  .refine(({ keys }) => new Set(keys.map(({ kid }) => kid)).size === keys.length, 'a key stands twice');
+  .strictObject({
+    keys: z.array(trustedKeySchema).describe('The keys, none twice, and no two that follow the same one.'),
+  })
+  .refine(({ keys }) => areDistinct(keys.map(({ kid }) => kid)), 'a key stands twice')
+  .refine(
+    ({ keys }) => areDistinct(keys.flatMap(({ follows }) => follows ?? [])),
+    'two keys follow the same one, and a key names only one that takes its place',
+  );
+
+const areDistinct = (kids: readonly string[]): boolean => new Set(kids).size === kids.length;
 
 /** A key that the reader believes. */
 export type TrustedKey = z.infer<typeof trustedKeySchema> & {

@@ -2,7 +2,7 @@
  * What a log says to a witness and what the witness answers (c2sp.org/tlog-witness, add-checkpoint). Pure: where a witness
  * keeps the newest checkpoint of each log, and that nobody else writes meanwhile, is for whoever calls.
  */
-import { type Checkpoint, checkpointSigners, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
+import { type Checkpoint, isSignedBy, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
 import type { PublicJwk } from './jwk.ts';
 import { consistencyHolds, treeOf, treeRoot } from './merkle.ts';
 import { fromBase64, toBase64 } from './platform/bytes.ts';
@@ -50,16 +50,15 @@ export type WitnessAnswer =
 
 const EMPTY: Checkpoint = { origin: '', size: 0, root: treeRoot(treeOf([]), 0) };
 
-/** The keys, of those that the witness has for this log, that signed the checkpoint; or the refusal where none did. */
-export function signersIn(
+/** The one key that signs the log now, if it signed the checkpoint; else the refusal. The keys before it count no more. */
+export function signerIn(
   { checkpoint }: AddCheckpoint,
-  keys: readonly PublicJwk[],
-): readonly PublicJwk[] | WitnessAnswer {
-  if (keys.length === 0) return { status: 404, why: 'this witness does not know the log' };
-  const signers = checkpointSigners(checkpoint, keys);
-  return signers.length > 0
-    ? signers
-    : { status: 403, why: 'no key that this witness has for the log signed the checkpoint' };
+  key: PublicJwk | null,
+): PublicJwk | Extract<WitnessAnswer, { readonly why: string }> {
+  if (key === null) return { status: 404, why: 'this witness does not know the log' };
+  return isSignedBy(checkpoint, [key])
+    ? key
+    : { status: 403, why: 'the key that this witness has for the log did not sign the checkpoint' };
 }
 
 /** The answer to a checkpoint that the log signed; `newest` is the one that the witness cosigned last. */

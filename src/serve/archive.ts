@@ -175,6 +175,7 @@ async function enrol(
 
 const NOT_TAKEN = {
   'not-named': 'the newest key that the archive has for this log did not name this one',
+  'named-earlier': 'the newest key named one that the log had before, and such a key does not come back',
   'named-another':
     'the key that signed this had named another one before: somebody works with a copy of this log',
 } as const;

@@ -10,15 +10,15 @@ import {
   type Deciding,
   MAX_REQUEST_BYTES,
   readAddCheckpoint,
-  signersIn,
+  signerIn,
   type WitnessAnswer,
 } from '../evidence/witness.ts';
 import { limitedServer, PLAIN, type ServeOptions } from './server.ts';
 
 /** Where the witness keeps what it cosigned. */
 export interface WitnessStore {
-  /** Empty for a log that it does not know. */
-  keysOf(origin: string): readonly PublicJwk[];
+  /** The one key that signs the log now; null for a log that it does not know. */
+  keyOf(origin: string): PublicJwk | null;
   /** Decides and writes one after the other, while nobody else writes; on disk when it returns. */
   advance<T>(all: readonly Deciding<T>[]): readonly T[];
   /** By the SHA-256 of the origin, in hex; null where there is none. */
@@ -99,24 +99,25 @@ async function addCheckpoint(witness: Witness, decided: Decided, body: string): 
     return refused(400, 'expected: old and a size, the hashes of the proof, an empty line, and a checkpoint');
   }
   const { origin, size } = request.checkpoint;
-  const signers = signersIn(request, witness.store.keysOf(origin));
+  const signer = signerIn(request, witness.store.keyOf(origin));
   const answer =
-    'status' in signers ? httpAnswer(signers, '') : await decided(deciding(witness, request, signers));
+    'status' in signer ? httpAnswer(signer, '') : await decided(deciding(witness, request, signer));
   // The name of a log that the witness does not know is a stranger's text.
   witness.heard(answer.status === 404 ? '404 -' : `${answer.status} ${origin} ${request.oldSize} ${size}`);
   return answer;
 }
 
-function deciding(
-  witness: Witness,
-  request: AddCheckpoint,
-  signers: readonly PublicJwk[],
-): Deciding<HttpAnswer> {
+function deciding(witness: Witness, request: AddCheckpoint, signer: PublicJwk): Deciding<HttpAnswer> {
   const { checkpoint } = request;
-  const note = ownNote(checkpoint, signers);
+  const { origin } = checkpoint;
   return {
-    origin: checkpoint.origin,
+    origin,
     decide: (newest) => {
+      // Another program may have added a new key since the signature was looked at; now none can.
+      const key = witness.store.keyOf(origin);
+      const now = key?.x === signer.x ? signer : signerIn(request, key);
+      if ('status' in now) return { answer: httpAnswer(now, ''), keep: null };
+      const note = ownNote(checkpoint, now);
       const answer = answerTo(request, newest);
       const nowS = witness.nowS();
       const at = new Date(nowS * 1000).toISOString();
@@ -132,11 +133,11 @@ function deciding(
   };
 }
 
-/** The note with no other signatures than those of the log. */
-function ownNote(checkpoint: SignedCheckpoint, signers: readonly PublicJwk[]): string {
+/** The note with no other signature than that of the key that signs the log now. */
+function ownNote(checkpoint: SignedCheckpoint, signer: PublicJwk): string {
   return noteText({
     text: checkpoint.text,
-    signatures: signaturesOf(checkpoint, checkpoint.origin, signers),
+    signatures: signaturesOf(checkpoint, checkpoint.origin, [signer]),
   });
 }
 

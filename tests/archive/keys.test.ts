@@ -53,6 +53,13 @@ describe('the key of a mirrored log', () => {
   });
 
   it.each([
+    ['one that the log had before', 0],
+    ['the newest itself', 1],
+  ])('is not %s: a key that has gone does not come back', (_which, to) => {
+    expect(takeKey(log, names(1, to), AT)).toEqual({ answer: 'named-earlier', writes: null });
+  });
+
+  it.each([
     ['a stranger', names(2, 3)],
     ['the key of another log', names(1, 2, 'other.example/log')],
     ['nobody', 'a.b.c'],

@@ -11,14 +11,19 @@ import {
 import { join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { destroyKeyFile, newKey, relockKeyFile, writeKeyFile } from '../../db/keyfile.ts';
+import { writePapers } from '../../src/cli/bench/papers.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
+import { now, stamp } from '../../src/cli/station/clock.ts';
 import { stationHealth } from '../../src/cli/station/health/station.ts';
 import { papersAgain } from '../../src/cli/station/jobs.ts';
 import { addTechnician, lockKeys } from '../../src/cli/station/keys.ts';
 import { printVerifierKey, proveInclusion } from '../../src/cli/station/log.ts';
 import { destroyKey, rotateKey } from '../../src/cli/station/rotate.ts';
+import { openStation } from '../../src/cli/station/station.ts';
 import { readCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { inclusionHolds, leafHash } from '../../src/evidence/merkle.ts';
+import { SI } from '../../src/quantity/shown.ts';
+import { USUAL_CSV } from '../../src/report/csv-style.ts';
 import { orThrow } from '../../src/result.ts';
 import { workIn } from '../audit/shop.ts';
 import { problemOf, said } from '../cli/answers.ts';
@@ -104,6 +109,32 @@ describe('after a change of the key', () => {
     await sealed();
     vi.useRealTimers();
     await rotated();
+    expect((await verified()).value).toBe(0);
+  });
+
+  it.each([
+    ['ahead', 365],
+    ['behind', -365],
+  ])('what the new key signs is believed, though the clock ran %s when it was made', async (_how, days) => {
+    vi.useFakeTimers({ toFake: ['Date'], now: Date.now() + days * 86_400_000 });
+    await rotated();
+    vi.useRealTimers();
+    await sealed();
+    expect((await verified()).value).toBe(0);
+  });
+
+  it('a program that still holds the old one signs nothing with it', async () => {
+    const { log, ...running } = await openStation('Example bay', station.data, stamp);
+    await rotated();
+    const audience = { language: 'en' as const, units: SI };
+    const sealing = { folder: station.data, signedAt: now(), technician: null, audience, style: USUAL_CSV };
+    const problem = await problemOf(() => writePapers({ log, ...running }, 'job:J-2', sealing));
+    log.close();
+    expect(problem).toMatchObject({
+      code: 'key-retired',
+      message: expect.stringContaining('nothing was signed'),
+    });
+    await sealed();
     expect((await verified()).value).toBe(0);
   });
 

@@ -21,6 +21,10 @@ const FILES: Readonly<Record<string, readonly [who: string, byWhat: string]>> = 
   'tests/attacks/policy-files.test.ts': ['the shop, and strangers', 'policy, keys of the station'],
   'tests/attacks/notes-on-disk.test.ts': ['who holds the disk', 'signatures of witnesses, plain files'],
   'tests/attacks/witness.test.ts': ['a station with two histories, strangers', 'witness, cosignatures'],
+  'tests/attacks/witness-keys.test.ts': [
+    'who holds a key that a log had before',
+    'one key a log, retired for good',
+  ],
   'tests/attacks/time-stamps.test.ts': ['who wants an older date', 'token, certificate, hash, time'],
   'tests/attacks/by-design.test.ts': ['the holder of the key', 'named by verify; a kept checkpoint'],
   'tests/evidence/dishonest-station.test.ts': ['the holder of the key', 'log, contents, judged again'],

@@ -23,7 +23,7 @@ import { folder } from '../cli/program.ts';
 import { keyOfSeed } from '../evidence/sample-job.ts';
 import { LOG_KEY, LOG_VKEY, logOf, ORIGIN } from '../serve/logs.ts';
 import { witnessKeys } from '../serve/witness-keys.ts';
-import { hashOfOrigin, WITNESS, witnessHere } from '../serve/witnesses.ts';
+import { addTo, hashOfOrigin, WITNESS, witnessHere } from '../serve/witnesses.ts';
 
 const log = logOf(40);
 const STRANGER = keyOfSeed('c3'.repeat(32));
@@ -109,7 +109,7 @@ describe('a station that wants a second history', () => {
     orThrow(writeKeyFile(join(home, 'key.pem'), key, null));
     await createWitnessFile(path, { name: WITNESS, kid: key.kid });
     const file = await openWitnessFile(path);
-    file.addLog(ORIGIN, LOG_VKEY);
+    addTo(file, LOG_VKEY);
     file.close();
     const script = fileURLToPath(new URL('witness-killed.mjs', import.meta.url));
     const child = spawn(process.execPath, [script, path, join(home, 'key.pem')]);

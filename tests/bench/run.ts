@@ -3,6 +3,7 @@ import { dictionary } from './evidence/dictionary.ts';
 import { everyBit } from './evidence/every-bit.ts';
 import { logCost } from './evidence/log-cost.ts';
 import { recordSize } from './evidence/record-size.ts';
+import { signCost } from './evidence/sign-cost.ts';
 import { verifyRate } from './evidence/verify-rate.ts';
 import { witness } from './evidence/witness.ts';
 import { history } from './history/measure.ts';
@@ -33,6 +34,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   logCost,
   witness,
   recordSize,
+  signCost,
   everyBit,
   dictionary,
   history,

@@ -3,21 +3,23 @@
  * It and this program say the same of every record: honest ones, and ones made to mislead. What takes the rules, judging
  * again, only this program can say: such variants are listed as `judging`.
  */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { isDeepStrictEqual } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { checkClock } from '../../src/evidence/clock.ts';
+import { topicFile } from '../../src/cli/help/topics.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
-import { verifyRecord } from '../../src/evidence/verify.ts';
+import { writerOf } from '../../src/job/command-event.ts';
+import { jobEventSchema } from '../../src/job/event.ts';
 import { AT, kidOf, station, stranger, technician, trusting } from '../evidence/sample-job.ts';
+import { alike, both as bothIn, type Result } from './both.ts';
+import { type Content, contentOf } from './hostile/forged.ts';
 import { withOneLeafChanged } from './hostile/leaves.ts';
 import { hostileRecords } from './hostile/records.ts';
 import { ROTATED, validRecords, WHOLE, WRONGLY_NAMED } from './hostile/valid.ts';
 import type { Variant } from './hostile/variant.ts';
-import { BY_RULES, type Found, missingPython, verifiedByPython } from './python.ts';
+import { BY_RULES, missingPython } from './python.ts';
 
 const missing = missingPython();
 const folder = mkdtempSync(join(tmpdir(), 'plugmark-agree-'));
@@ -28,42 +30,7 @@ const TRUST = trusting(station);
 const STRIDE = 4;
 const PATIENCE_MS = 300_000;
 
-/** What this program says, in the words of the other, and the checks that failed. */
-function said(file: Uint8Array, trust: TrustList) {
-  const { verdict, checks, record, withheld } = verifyRecord(file, trust);
-  const outcome = (name: string) => checks.find((check) => check.name === name)?.outcome;
-  const failures = checks.filter((check) => check.outcome === 'failed');
-  const failed = failures.map(({ name }) => name);
-  const why = failures[0]?.detail ?? '';
-  const words = (found: Omit<Found, 'path' | 'why'>) => ({ plugmark: found, failed, why });
-  if (verdict === 'unreadable') return words({ verdict });
-  if (verdict === 'rejected' || record === null) return words({ verdict: 'not authentic' });
-  return words({
-    verdict: 'authentic',
-    trusted: outcome('signer') === 'passed',
-    complete: outcome('completeness') === 'passed',
-    withheld: Object.fromEntries(withheld.map(({ kind, count }) => [kind, count])),
-    jumps: checkClock(record.entries, record.background).jumps.map(({ n }) => n),
-  });
-}
-
-/** Both on all files, by name. */
-function both(files: Readonly<Record<string, Uint8Array>>, trust: TrustList) {
-  const all = Object.entries(files);
-  const paths = all.map(([, file], i) => {
-    const path = join(folder, `${i}.record.json`);
-    writeFileSync(path, file);
-    return path;
-  });
-  const found = verifiedByPython(paths, { trust });
-  return all.map(([what, file], i) => {
-    const { path: _path, why: _why, ...python } = found[i] ?? { path: '', verdict: 'said nothing' };
-    return { what, python, ...said(file, trust) };
-  });
-}
-type Result = ReturnType<typeof both>[number];
-
-const alike = ({ python, plugmark }: Result) => isDeepStrictEqual(python, plugmark);
+const both = (files: Readonly<Record<string, Uint8Array>>, trust: TrustList) => bothIn(folder, files, trust);
 
 describe.skipIf(missing !== null)(
   `a second verifier${missing === null ? '' : `, left out: ${missing}`}`,
@@ -85,6 +52,21 @@ describe.skipIf(missing !== null)(
         expect(new Set(all.flatMap(({ withheld = {} }) => Object.keys(withheld))).size).toBeGreaterThan(1);
         expect(all.some(({ withheld = {} }) => Object.keys(withheld).length === 0)).toBe(true);
       });
+    });
+
+    it('is asked about every entry that a person writes, and the manual names them all', () => {
+      const manual = readFileSync(topicFile('record-format'), 'utf8');
+      const [, list = ''] = /where a person did it: ([^.]*)\./.exec(manual) ?? [];
+      const named = [...list.matchAll(/`([a-z-]+)`/g)].map(([, type]) => type).sort();
+      const kinds: string[] = jobEventSchema.options.map(({ shape }) => shape.type.value);
+      const byPeople = kinds.filter((type) => writerOf(JSON.parse(`{"type":"${type}"}`)) === 'technician');
+      expect(named).toEqual(byPeople.sort());
+      const sealed: string[] = Object.values(validRecords()).flatMap((file) =>
+        contentOf(file).entries.map(({ event }: Content) => event.type),
+      );
+      expect(sealed).toEqual(
+        expect.arrayContaining(['tool-in-use', 'technician-at-work', 'trial-click-skipped']),
+      );
     });
 
     describe('of what was made to mislead', () => {

@@ -3,7 +3,7 @@ from canonical import Refused, canonical
 from disclosures import text_at
 
 BY_TECHNICIAN = set(
-    "job-opened job-closed gap-kept cylinder-chosen cylinder-restarted cylinder-left-out gap-inspected wire-tried plug-scrapped "
+    "technician-at-work trial-click-skipped job-opened job-closed gap-kept cylinder-chosen cylinder-restarted cylinder-left-out gap-inspected wire-tried plug-scrapped "
     "pull-given pull-accepted question-answered windows-confirmed steps-attested old-plugs-read new-plugs-checked "
     "fitted-by-angle taken-back job-handed-over".split()
 )

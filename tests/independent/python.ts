@@ -64,6 +64,7 @@ export function verifiedByPython(paths: readonly string[], { trust, kept }: Read
     const verifier = new URL('verify.py', import.meta.url).pathname;
     const out = execFileSync(PYTHON, ['-B', verifier, ...options, schemas, list, ...paths], {
       encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
       maxBuffer: 1 << 26,
     });
     return out

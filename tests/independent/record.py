@@ -42,7 +42,9 @@ class Record:
             raise Refused("contents", "closed as complete, and it is not")
         self.trusted = any(
             header["role"] == "station"
-            and self.station.is_trusted(header["kid"], header["signedAt"], trust, self._is_in(later, trust))
+            and self.station.is_trusted(
+                header["kid"], header["signedAt"], trust, self._is_in(later, header["kid"], trust)
+            )
             for header in signed
         )
 
@@ -67,11 +69,11 @@ class Record:
         if content["technicianSignature"] != _technician_signature(due, station, key):
             raise Refused("technicianSignature", "not what the log says")
 
-    def _is_in(self, later, trust):
-        """Whether a later log that a key of now signed begins with the log of this record."""
+    def _is_in(self, later, kid, trust):
+        """Whether a later log begins with that of this record, signed by a key of now that took the place of this one."""
         if later is None or later.checkpoint.origin != self.checkpoint.origin:
             return False
-        if not later.checkpoint.is_signed_by_any(trust.keys_of_now()):
+        if not later.checkpoint.is_signed_by_any(trust.heirs_of(kid)):
             return False
         old, now = self.checkpoint, later.checkpoint
         return is_consistent(old.size, old.root, now.size, now.root, later.path)

@@ -22,6 +22,9 @@ class TrustList:
             if key["kid"] != thumbprint(key) or key["kid"] in self.keys:
                 raise Refused("trust list", "a kid that is not the thumbprint, or a key twice")
             self.keys[key["kid"]] = key
+        followed = [key["follows"] for key in keys["keys"] if "follows" in key]
+        if len(set(followed)) < len(followed):
+            raise Refused("trust list", "two keys that follow the same one")
 
     def has_ended(self, kid):
         """Its time is over, it was revoked, or another key on the list took its place."""
@@ -38,8 +41,16 @@ class TrustList:
         # Nobody gives a time stamp here: only a later log shows what a key that has ended signed before.
         return in_log or not self.has_ended(kid)
 
-    def keys_of_now(self):
-        return [key for kid, key in self.keys.items() if key.get("role", "station") == "station" and not self.has_ended(kid)]
+    def heirs_of(self, kid):
+        """Stations' keys that took the place of this one, over any number of keys, and have not ended."""
+        heirs = []
+        while True:
+            key = next((one for one in self.keys.values() if one.get("follows") == kid), None)
+            if key is None or key in heirs:
+                break
+            heirs.append(key)
+            kid = key["kid"]
+        return [key for key in heirs if key.get("role", "station") == "station" and not self.has_ended(key["kid"])]
 
 
 class Station:
@@ -57,6 +68,8 @@ class Station:
             if kind in ("station-set-up", "station-renamed"):
                 self.name = event["station"]
             if kind in ("station-set-up", "key-rotated", "key-replaced"):
+                if self.has_key(thumbprint(event["key"])):
+                    raise Refused("station", "a key that signed before came back")
                 self.keys.append((event["key"], event.get("statement")))
             if kind == "key-revoked":
                 self.revoked.add(event["kid"])
@@ -83,16 +96,34 @@ class Station:
 
     def is_trusted(self, kid, signed_at, trust, in_log=False):
         """By the list itself, or by the key before it, which named it and has not ended."""
-        if kid in trust.keys:
-            return trust.trusts(kid, "station", signed_at, in_log)
         at = next((i for i, (key, _) in enumerate(self.keys) if thumbprint(key) == kid), 0)
-        if at == 0 or self.keys[at][1] is None:
+        if kid in trust.keys:
+            return trust.trusts(kid, "station", signed_at, in_log) and self._is_one_line(at, trust)
+        stated = self._statement(at)
+        old_kid = thumbprint(self.keys[at - 1][0])
+        if stated is None or trust.has_ended(old_kid):
             return False
-        old = self.keys[at - 1][0]
-        said = statement_of(self.keys[at][1], old, self.statement_schema)
-        if said is None or said["log"] != self.origin or thumbprint(said["next"]) != kid:
-            return False
-        old_kid = thumbprint(old)
-        if trust.has_ended(old_kid):
-            return False
-        return self.is_trusted(old_kid, said["at"], trust)
+        return self.is_trusted(old_kid, stated["at"], trust)
+
+    def _is_one_line(self, at, trust):
+        """Whether each key of the list that signed before was followed, one by one, up to this one."""
+        listed = [i for i in range(at) if thumbprint(self.keys[i][0]) in trust.keys]
+        return all(self._is_named(i, trust) for i in range(min(listed, default=at) + 1, at + 1))
+
+    def _is_named(self, at, trust):
+        """By `follows` on the list; where no key on the list follows the one before, by that one, if it has not ended."""
+        old_kid = thumbprint(self.keys[at - 1][0])
+        heir = next((kid for kid, key in trust.keys.items() if key.get("follows") == old_kid), None)
+        if heir is not None:
+            return heir == thumbprint(self.keys[at][0])
+        return not trust.has_ended(old_kid) and self._statement(at) is not None
+
+    def _statement(self, at):
+        """What the key before said of this one; None where it said nothing that holds."""
+        key, text = self.keys[at]
+        if at == 0 or text is None:
+            return None
+        said = statement_of(text, self.keys[at - 1][0], self.statement_schema)
+        if said is None or said["log"] != self.origin or thumbprint(said["next"]) != thumbprint(key):
+            return None
+        return said

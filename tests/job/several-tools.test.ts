@@ -2,64 +2,17 @@ import { describe, expect, it } from 'vitest';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { openJob } from '../../src/job/open.ts';
 import { replay } from '../../src/job/replay.ts';
-import { type Corner, drawn, turningPull } from '../pull/shapes.ts';
-import { exampleOrder, GAUGE, INSTRUMENTS, OPENING, WRENCH, workshop } from './workshop.ts';
+import { shopWithTwo, TWO_WRENCHES, type TwoWrenches } from './two-wrenches.ts';
+import { exampleOrder, GAUGE, OPENING, workshop } from './workshop.ts';
 
 const order = exampleOrder(4);
-const [FIRST, GAUGE_ONE] = INSTRUMENTS;
-if (FIRST === undefined || GAUGE_ONE === undefined) throw new Error('two instruments');
-/** Less certain than the first: its guard bands are wider. */
-const SECOND: Instrument = {
-  ...FIRST,
-  id: 'wrench-2',
-  serial: 'W-2',
-  permissibleDeviation: { kind: 'relative', percent: 4 },
-};
-const THREE = [FIRST, SECOND, GAUGE_ONE];
-const link = { kind: 'bluetooth-le', authenticated: false } as const;
+const [FIRST, SECOND, GAUGE_ONE] = TWO_WRENCHES;
 
-/** A workshop whose second wrench is joined too; it pulls on its own. */
-function shopWithTwo(instruments: readonly Instrument[] = THREE) {
-  const shop = workshop(order, undefined, instruments);
-  shop.give({
-    kind: 'link',
-    tool: 'wrench-2',
-    driver: 'test',
-    source: 'linked',
-    link: { state: 'linked', description: { ...WRENCH, serial: 'W-2', link } },
-  });
-  let n = 0;
-  let nowMs = 100_000;
-  const draw = (corners: readonly Corner[]) => {
-    for (const { atUs, nm } of drawn(corners)) {
-      n += 1;
-      const at = Math.round(nowMs * 1000 + atUs);
-      const reading = { kind: 'value', n, atUs: at, counts: Math.round(nm * 100) } as const;
-      shop.give({ kind: 'reading', tool: 'wrench-2', reading });
-    }
-    nowMs += (corners.at(-1)?.atMs ?? 0) + 10;
-    shop.wait(nowMs);
-  };
-  const second = (peakNm: number) => {
-    draw([
-      { atMs: 0, nm: 0 },
-      { atMs: 3000, nm: 0 },
-    ]);
-    draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8)]);
-    draw([
-      { atMs: 0, nm: 0 },
-      { atMs: 3000, nm: 0 },
-    ]);
-  };
-  return { ...shop, second };
-}
-
-const ofType = (shop: ReturnType<typeof shopWithTwo>, type: string) =>
-  shop.events.filter((event) => event.type === type);
+const ofType = (shop: TwoWrenches, type: string) => shop.events.filter((event) => event.type === type);
 
 describe('a job with two wrenches', () => {
   it('opens with the window of each, by its own uncertainty', () => {
-    const opened = openJob(order, THREE, OPENING);
+    const opened = openJob(order, TWO_WRENCHES, OPENING);
     if (!opened.ok) throw new Error(opened.error.message);
     const { torqueWindow, furtherWindows } = opened.value[0];
     const [further] = furtherWindows ?? [];
@@ -112,7 +65,7 @@ describe('a job with two wrenches', () => {
 describe('two technicians on one engine', () => {
   it('are told apart by the tool in hand', () => {
     const toolsOf = [{ tool: 'wrench-2', technician: 'B. Second' }];
-    const opened = openJob(order, THREE, { ...OPENING, toolsOf });
+    const opened = openJob(order, TWO_WRENCHES, { ...OPENING, toolsOf });
     expect(opened.ok && opened.value[0].toolsOf).toEqual(toolsOf);
   });
 
@@ -141,7 +94,7 @@ describe('a gauge beside another', () => {
       tool: 'gauge-2',
       driver: 'test',
       source: 'linked',
-      link: { state: 'linked', description: { ...GAUGE, link } },
+      link: { state: 'linked', description: GAUGE },
     });
     const reading = { kind: 'value', n: 1, atUs: 9_000_000, counts: 7500 } as const;
     shop.give({ kind: 'reading', tool: 'gauge-2', reading });

@@ -49,9 +49,10 @@ export function workshop(
   order: WorkOrder = exampleOrder(4),
   routine?: Routine,
   instruments: readonly Instrument[] = INSTRUMENTS,
+  given: Partial<Opening> = {},
 ) {
   const asked = routine === undefined ? {} : { routine };
-  const opening = openJob(order, instruments, { ...OPENING, ...asked });
+  const opening = openJob(order, instruments, { ...OPENING, ...asked, ...given });
   if (!opening.ok) throw new Error(opening.error.message);
   const events: JobEvent[] = [...opening.value];
   const bench = createBench(fold(null, opening.value[0]));

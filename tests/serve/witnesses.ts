@@ -23,6 +23,10 @@ export interface Answering {
   readonly stop: () => Promise<void>;
 }
 
+/** As "plugmark witness add" does. */
+export const addTo = (file: WitnessFile, vkey: string) =>
+  file.addLog({ origin: vkey.split('+')[0] ?? '', vkey, at: '2026-09-21T12:00:00.000Z' });
+
 /** Answers until its test is over. */
 export async function witnessHere({
   name = WITNESS,
@@ -36,7 +40,7 @@ export async function witnessHere({
 } = {}): Promise<Answering> {
   if (isNew) await createWitnessFile(path, { name, kid: 'none' });
   const file = await openWitnessFile(path);
-  for (const vkey of vkeys) file.addLog(vkey.split('+')[0] ?? '', vkey);
+  for (const vkey of vkeys) addTo(file, vkey);
   const keys = witnessKeys(name, seed);
   const heard: string[] = [];
   const server = await witnessServer(

@@ -12,6 +12,9 @@ export const witnessListAnswer = answer('witness-list', {
         origin: z.string().describe('The log, as its checkpoints name it.'),
         entries: count.nullable().describe('Size of the newest checkpoint that it cosigned; null before.'),
         at: time.nullable().describe('When it cosigned that one; null before.'),
+        vkey: z.string().describe('The verifier key of the log: the one that signs it now.'),
+        keyAdded: time.describe('When that key was added.'),
+        keysRetired: count.describe('Keys of the log before it, which sign nothing more here.'),
         forks: count.describe('Checkpoints that it keeps as proof of a second history; 0 where all is well.'),
       }),
     )
@@ -24,7 +27,7 @@ export const listedLogs = (
 ): z.infer<typeof witnessListAnswer> => ({
   form: 'plugmark/witness-list/1',
   name,
-  logs: logs.map(({ origin, size, at, forks }) => ({ origin, entries: size, at, forks })),
+  logs: logs.map(({ size, ...log }) => ({ ...log, entries: size })),
 });
 
 export const logWitnessAnswer = answer('log-witness', {

@@ -14,10 +14,19 @@ export function takeLostKey(options: ArchiveScope & { readonly vkey: string }): 
     const taken =
       origin === null
         ? null
-        : await store.change(logId(origin), ({ keys, station }) => ({
-            answer: { station, isNew: keys.at(-1)?.vkey !== vkey },
-            writes: keys.at(-1)?.vkey === vkey ? null : { key: { vkey, statement: null } },
-          }));
+        : await store.change(logId(origin), ({ keys, station }) => {
+            const isNow = keys.at(-1)?.vkey === vkey;
+            const isEarlier = !isNow && keys.some((key) => key.vkey === vkey);
+            const writes = isNow || isEarlier ? null : { key: { vkey, statement: null } };
+            return { answer: { station, isNew: !isNow, isEarlier }, writes };
+          });
+    if (taken?.isEarlier === true)
+      throw new ProblemError({
+        code: 'key-retired',
+        where: '--vkey',
+        message: 'the log had this key before, and such a key does not come back',
+        next: 'Take the key of now: "plugmark log vkey" at the station.',
+      });
     if (taken === null)
       throw new ProblemError({
         code: 'option-not-valid',

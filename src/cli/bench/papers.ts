@@ -61,7 +61,9 @@ export async function writePapers(
   };
   const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
   if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
-  refuseTurned(station, stateOf(station));
+  const now = stateOf(station);
+  refuseTurned(station, now);
+  if (now.keys.at(-1)?.kid !== key.kid) throw keyChanged(job);
   const { bytes: recordBytes, record } = sealRecord(content, signers);
   if (
     isWithheld(state.technician) &&
@@ -79,6 +81,15 @@ export async function writePapers(
   writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record, { audience, style })) };
 }
+
+/** Another program gave the station a new key while this one worked with the old one, which signs nothing more. */
+const keyChanged = (job: string) =>
+  new ProblemError({
+    code: 'key-retired',
+    where: job,
+    message: 'nothing was signed: the key of the station was changed while this program ran',
+    next: `Nothing is lost. Seal the job with the new key: plugmark jobs papers ${job}`,
+  });
 
 /** SHA-256 of the record in a file; null where there is none. */
 async function recordThere(file: string): Promise<string | null> {

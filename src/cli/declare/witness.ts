@@ -20,7 +20,7 @@ export const declareWitness: Declare = (program, run) => {
   folder(
     witness
       .command('add')
-      .description('makes the witness cosign a log; once more when the station has a new key')
+      .description('makes the witness cosign a log; a new key of a log retires the one before it')
       .argument('<log-vkey>', 'what "plugmark log vkey" prints at the station'),
   )
     .addHelpText('after', closing({}, 'plugmark witness add "$(cat log.vkey)"'))

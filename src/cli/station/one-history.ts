@@ -45,7 +45,7 @@ export function refuseTurned(stationFolder: StationFolder, state: StationState):
   const all = [
     ...(newest === null ? [] : keptIn(newest, 'the log')),
     ...lastCheckpoint(folder),
-    ...newestRecord(folder, now),
+    ...newestRecord(stationFolder, now),
   ];
   // Where all is well, all three are the same note.
   const kept = [...new Map(all.map((one) => [noteText(one.checkpoint), one])).values()];
@@ -77,12 +77,26 @@ export function lastCheckpoint(folder: string): readonly Kept[] {
   return keptIn(bytes, path);
 }
 
-/** The checkpoint inside the record that was written last, where it is of this log. */
-function newestRecord(folder: string, now: LogNow): readonly Kept[] {
-  const [newest] = recordsIn(folder)
-    .map((path) => ({ path, at: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
-    .sort((a, b) => b.at - a.at);
-  return newest === undefined ? [] : inRecord(newest.path, now);
+/**
+ * By its log, the checkpoint inside the record that was newest when this program first looked. A folder holds all records of
+ * a shop's life, and looking through it again for each signature would find only what the program has sealed since.
+ */
+const newestAtFirst = new WeakMap<StationFolder['log'], readonly Kept[]>();
+
+/** The checkpoint inside the record that was written last before this program came, where it is of this log. */
+function newestRecord({ folder, log }: StationFolder, now: LogNow): readonly Kept[] {
+  const newest = newestAtFirst.get(log) ?? lookForNewest(folder);
+  newestAtFirst.set(log, newest);
+  return newest.filter((one) => isOf(now, one));
+}
+
+function lookForNewest(folder: string): readonly Kept[] {
+  let newest = { path: '', atMs: Number.NEGATIVE_INFINITY };
+  for (const path of recordsIn(folder)) {
+    const atMs = statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+    if (atMs > newest.atMs) newest = { path, atMs };
+  }
+  return newest.path === '' ? [] : checkpointIn(newest.path);
 }
 
 /** The checkpoints inside all records that lie beside the log and are of it. */
@@ -105,8 +119,11 @@ export const recordsIn = (folder: string): readonly string[] =>
     .map((name) => join(folder, name));
 
 /** A record of another station, or one that nobody can read, says nothing of this log. */
-export const inRecord = (path: string, { origin, keys }: LogNow): readonly Kept[] =>
-  checkpointIn(path).filter(({ checkpoint }) => checkpoint.origin === origin && isSignedBy(checkpoint, keys));
+export const inRecord = (path: string, now: LogNow): readonly Kept[] =>
+  checkpointIn(path).filter((one) => isOf(now, one));
+
+const isOf = ({ origin, keys }: LogNow, { checkpoint }: Kept): boolean =>
+  checkpoint.origin === origin && isSignedBy(checkpoint, keys);
 
 function checkpointIn(path: string): readonly Kept[] {
   const found = statSync(path, { throwIfNoEntry: false });

@@ -58,7 +58,9 @@ function trustText(state: StationState, before: TrustList): string {
     const found = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
     return found === undefined ? {} : { revoked: { from: found.from, reason: found.reason } };
   };
-  const keys = state.keys.map(({ kid, jwk, since }, i) => {
+  // Without a `validFrom`: a clock that ran ahead when the key was made would make honest records untrusted, and whoever holds a
+  // key can state any time.
+  const keys = state.keys.map(({ kid, jwk }, i) => {
     const next = state.keys[i + 1];
     const until = next === undefined ? {} : { validUntil: next.since };
     const before = state.keys[i - 1];
@@ -68,13 +70,18 @@ function trustText(state: StationState, before: TrustList): string {
       ...common,
       name: state.name,
       role: 'station',
-      validFrom: since,
       ...until,
       ...(before === undefined ? {} : { follows: before.kid }),
       ...revoked(kid),
     };
   });
-  const others = before.keys.filter(({ kid }) => keys.every((key) => key.kid !== kid));
+  const followed = new Set(state.keys.slice(0, -1).map(({ kid }) => kid));
+  const others = before.keys
+    .filter(({ kid }) => keys.every((key) => key.kid !== kid))
+    // A key of a log that was restored and went on another way: the list names one that follows, as the log does.
+    .map(({ follows, ...key }) =>
+      follows === undefined || followed.has(follows) ? key : { ...key, follows },
+    );
   return `${JSON.stringify({ keys: [...keys, ...others] }, null, 2)}\n`;
 }
 

@@ -59,19 +59,22 @@ function ownKey(name: string, kind: WitnessKey['kind'], publicKey: Uint8Array, s
   return { key, sign, vkey };
 }
 
-/** The keys of a log are read for each request, so that one that is added counts at once. */
+/** The key of a log is read for each request, so that one that is added counts at once, and the one before it no more. */
 export function storeOf(file: WitnessFile): WitnessStore {
   const read = new Map<string, PublicJwk>();
-  const keyOf = (vkey: string): readonly PublicJwk[] => {
+  const jwkOf = (vkey: string): PublicJwk | null => {
     const before = read.get(vkey);
-    if (before !== undefined) return [before];
+    if (before !== undefined) return before;
     const key = readVerifierKey(vkey);
-    if (key?.kind !== 'log') return [];
+    if (key?.kind !== 'log') return null;
     read.set(vkey, key.jwk);
-    return [key.jwk];
+    return key.jwk;
   };
   return {
-    keysOf: (origin) => file.verifierKeys(origin).flatMap(keyOf),
+    keyOf: (origin) => {
+      const vkey = file.verifierKey(origin);
+      return vkey === null ? null : jwkOf(vkey);
+    },
     advance: file.advance,
     noteOf: file.noteOf,
   };

@@ -50,8 +50,10 @@ async function requests(folder: string, { number, progress }: Terms): Promise<re
     const logs = Array.from({ length: ASKING }, (_, i) => logOf(SIZE, SIZE, LOG_KEY, `shop.example/${i}`));
     await createWitnessFile(path, { name: 'witness.example/one', kid: 'none' });
     const file = await openWitnessFile(path);
-    for (const [i] of logs.entries())
-      file.addLog(`shop.example/${i}`, verifierKey(`shop.example/${i}`, publicJwk(LOG_KEY)));
+    for (const [i] of logs.entries()) {
+      const origin = `shop.example/${i}`;
+      file.addLog({ origin, vkey: verifierKey(origin, publicJwk(LOG_KEY)), at: '2026-09-21T12:00:00.000Z' });
+    }
     file.close();
     const rounds = Math.ceil(wanted / ASKING);
     const bodies = logs.map((log) => Array.from({ length: rounds }, (_, i) => bodyOf(log, i)));

@@ -189,12 +189,16 @@ it('a text that was forgotten does not come back from an archive that kept it al
 });
 
 describe('a station whose key is lost', () => {
-  it('ships again once the archive has taken its new key by hand', async () => {
+  it('ships again once the archive has taken its new key by hand; the lost one is not taken back', async () => {
+    const lost = (await said(() => printVerifierKey(scope()))).text.trim();
     await said(() => rotateKey({ ...scope(), lost: true }));
     expect(await problemOf(() => shipLog(scope()))).toMatchObject({ code: 'archive-refused' });
     const vkey = (await said(() => printVerifierKey(scope()))).text.trim();
     const { text } = await said(() => takeLostKey({ data: archiveData, vkey }));
     expect(text).toContain('signs with this key from now on');
+    expect(await problemOf(() => takeLostKey({ data: archiveData, vkey: lost }))).toMatchObject({
+      code: 'key-retired',
+    });
     expect((await said(() => shipLog(scope()))).value).toBe(0);
   });
 

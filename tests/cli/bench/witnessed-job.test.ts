@@ -6,7 +6,7 @@ import { expect, it, onTestFinished, vi } from 'vitest';
 import { z } from 'zod';
 import { turningPull } from '../../pull/shapes.ts';
 import { witnessKeys } from '../../serve/witness-keys.ts';
-import { witnessHere } from '../../serve/witnesses.ts';
+import { addTo, witnessHere } from '../../serve/witnesses.ts';
 import { example, folder, run, start } from '../program.ts';
 import { replayedStation, rest } from './replayed-station.ts';
 
@@ -39,7 +39,7 @@ it('a job that is closed is sent to the witnesses by itself, and does not wait f
   const job = start(['job', '--order', example('order-4.json'), '--station', station, '--plain']);
   await job.says('cylinder 1  torque  OK');
   const vkey = (await run(['log', 'vkey', '--station', station])).stdout.trim();
-  one.file.addLog(vkey.split('+')[0] ?? '', vkey);
+  addTo(one.file, vkey);
   await job.says('cylinder 4  torque  OK');
   job.type('s');
   const ended = await job.ended;

@@ -6,6 +6,8 @@ import { stationHealth } from '../../../src/cli/station/health/station.ts';
 import { rotateKey } from '../../../src/cli/station/rotate.ts';
 import { openStation, openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readTrust } from '../../../src/cli/station/trust-file.ts';
+import { publicJwk, thumbprint } from '../../../src/evidence/jwk.ts';
+import { keyOfSeed } from '../../evidence/sample-job.ts';
 import { problemOf, said } from '../answers.ts';
 import { auditStation } from '../audit/audit-station.ts';
 
@@ -61,6 +63,19 @@ describe.each(LOSSES)('a trust list that is %s', (what, happens) => {
     const { kid } = await logNow();
     expect((await readTrust(list())).keys.map((key) => key.kid)).toContain(kid);
   });
+});
+
+it('where a key of another history followed the old one, the list names the one that the log names, and can be read', async () => {
+  const { kid: old } = await logNow();
+  const other = publicJwk(keyOfSeed('c3'.repeat(32)));
+  const { keys } = await readTrust(list());
+  const added = { ...other, kid: thumbprint(other), name: 'Example bay', follows: old };
+  writeFileSync(list(), JSON.stringify({ keys: [...keys, added] }));
+  await said(() => rotateKey(station.scope()));
+  const { kid } = await logNow();
+  const now = (await readTrust(list())).keys;
+  expect(now.filter(({ follows }) => follows === old).map((key) => key.kid)).toEqual([kid]);
+  expect(now.map((key) => key.kid)).toContain(thumbprint(other));
 });
 
 it('a new key comes about with its list and its file, or not at all', async () => {

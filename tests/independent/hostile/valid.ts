@@ -9,7 +9,9 @@ import { sealRecord } from '../../../src/evidence/seal.ts';
 import { sharedRecord } from '../../../src/evidence/sharing.ts';
 import type { StationEvent } from '../../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../../src/evidence/succession.ts';
+import type { Command } from '../../../src/job/command.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
+import { USUAL_ROUTINE } from '../../../src/job/routine.ts';
 import { eventsOf } from '../../audit/shop.ts';
 import { aroundJob } from '../../evidence/around-job.ts';
 import { fileOf, jwsOf } from '../../evidence/forge.ts';
@@ -29,6 +31,8 @@ import {
 } from '../../evidence/sample-job.ts';
 import { typedJobs, typedStation } from '../../evidence/typed-jobs.ts';
 import { turningShop } from '../../job/turning-shop.ts';
+import { shopWithTwo } from '../../job/two-wrenches.ts';
+import { exampleOrder, INSTRUMENTS, workshop } from '../../job/workshop.ts';
 
 /** Two plugs, everything proven, signed by station and technician. */
 export const WHOLE = seal(logOf(wholeJob()));
@@ -115,6 +119,46 @@ function byAngle(): Buffer {
   return alone(shop.events, job, stationOf(shop.events));
 }
 
+/** Two wrenches and two technicians on one engine: told apart by the wrench in hand and by a key, and handed over at last. */
+function byTwo(): Buffer {
+  const order = exampleOrder(4);
+  const toolsOf = [{ tool: 'wrench-2', technician: 'B. Second' }];
+  const shop = shopWithTwo({ on: AT.slice(0, 10), toolsOf });
+  const say = (command: Command) => shop.give({ kind: 'command', command });
+  for (const mm of [0.74, 0.75]) shop.gap(mm);
+  say({ do: 'at-work', person: 'C. Third' });
+  for (const mm of [0.76, 0.75]) shop.gap(mm);
+  shop.pull(27);
+  shop.rest();
+  shop.second(27.2);
+  shop.second(27.4);
+  say({ do: 'at-work', person: order.technician });
+  shop.second(27.1);
+  say({ do: 'hand-over', to: 'C. Third' });
+  say({ do: 'close' });
+  return alone(shop.events, order.job, stationOf(shop.events));
+}
+
+/** The shop has the click tried; somebody passed over it. */
+function withoutTrial(): Buffer {
+  const order = exampleOrder(4);
+  const instruments = INSTRUMENTS.map((one) =>
+    one.quantity === 'torque' ? { ...one, type: 'setting' as const } : one,
+  );
+  const routine = {
+    ...USUAL_ROUTINE,
+    confirmWindows: false,
+    beforeRemoval: [],
+    oldPlugs: false,
+    newPlugs: false,
+  };
+  const only = { ...routine, fitting: [], trialClick: true, afterwards: [] };
+  const shop = workshop(order, only, instruments, { on: AT.slice(0, 10) });
+  for (let i = 0; i < 4; i++) shop.gap(0.75);
+  shop.give({ kind: 'command', command: { do: 'skip-trial' } });
+  return alone(shop.events, order.job, stationOf(shop.events));
+}
+
 const typed = () =>
   Object.entries(typedJobs()).map(
     ([job, events]) => [`a job with every text typed, ${job}`, alone(events, job, typedStation)] as const,
@@ -129,6 +173,8 @@ export const validRecords = (): Readonly<Record<string, Uint8Array>> => ({
   'one under a key that the first one named': ROTATED,
   'one with a routine, settled by name and by angle': seal(logOf(aroundJob())),
   'one by an angle in place of a torque': byAngle(),
+  'one of two wrenches and several technicians': byTwo(),
+  'one whose trial click was passed over': withoutTrial(),
   'one of simulated tools': SIMULATED(),
   'one that was not closed': seal(logOf(wholeJob().slice(0, -1))),
   'one whose technician has a key and did not sign': seal(logOf(wholeJob()), station),
