@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Instrument } from '../../src/instrument/instrument.ts';
-import { openJob } from '../../src/job/open.ts';
+import { type Opening, openJob } from '../../src/job/open.ts';
 import { replay } from '../../src/job/replay.ts';
 import { type Corner, drawn, turningPull } from '../pull/shapes.ts';
 import { exampleOrder, GAUGE, INSTRUMENTS, OPENING, WRENCH, workshop } from './workshop.ts';
@@ -19,8 +19,11 @@ const THREE = [FIRST, SECOND, GAUGE_ONE];
 const link = { kind: 'bluetooth-le', authenticated: false } as const;
 
 /** A workshop whose second wrench is joined too; it pulls on its own. */
-function shopWithTwo(instruments: readonly Instrument[] = THREE) {
-  const shop = workshop(order, undefined, instruments);
+function shopWithTwo(
+  instruments: readonly Instrument[] = THREE,
+  toolsOf: NonNullable<Opening['toolsOf']> = [],
+) {
+  const shop = workshop(order, undefined, instruments, toolsOf);
   shop.give({
     kind: 'link',
     tool: 'wrench-2',
@@ -114,6 +117,48 @@ describe('two technicians on one engine', () => {
     const toolsOf = [{ tool: 'wrench-2', technician: 'B. Second' }];
     const opened = openJob(order, THREE, { ...OPENING, toolsOf });
     expect(opened.ok && opened.value[0].toolsOf).toEqual(toolsOf);
+  });
+
+  it('are told apart again when each goes on with a tool of his own', () => {
+    const owners = [
+      { tool: 'wrench-2', technician: 'B. Second' },
+      { tool: 'gauge', technician: order.technician },
+    ];
+    const shop = shopWithTwo(THREE, owners);
+    shop.gap(0.75);
+    shop.second(27);
+    shop.gap(0.75);
+    shop.second(27.2);
+    const { cylinders } = shop.bench.state();
+    expect(cylinders.flatMap(({ gaps }) => gaps.map((one) => one.technician))).toEqual([
+      order.technician,
+      order.technician,
+    ]);
+    expect(cylinders.flatMap(({ pulls }) => pulls.map((one) => one.technician))).toEqual([
+      'B. Second',
+      'B. Second',
+    ]);
+    expect(ofType(shop, 'tool-in-use').map((event) => 'tool' in event && event.tool)).toEqual([
+      'wrench-2',
+      'gauge',
+      'wrench-2',
+    ]);
+    shop.give({ kind: 'flush' });
+    expect(replay(shop.events).ok).toBe(true);
+  });
+
+  it('are told apart where the first tool of all is not that of the technician of the order', () => {
+    const shop = shopWithTwo(THREE, [{ tool: 'gauge', technician: 'C. Third' }]);
+    shop.gap(0.75);
+    expect(shop.bench.state().cylinders[0]?.gaps[0]?.technician).toBe('C. Third');
+  });
+
+  it('of whom one works on with the tool of the other are told apart by a key', () => {
+    const shop = shopWithTwo(THREE, [{ tool: 'gauge', technician: order.technician }]);
+    shop.gap(0.75);
+    shop.give({ kind: 'command', command: { do: 'at-work', person: 'B. Second' } });
+    shop.gap(0.75);
+    expect(shop.bench.state().cylinders[1]?.gaps[0]?.technician).toBe('B. Second');
   });
 
   it('are told apart by a key, and whoever answers for the job stays the same', () => {

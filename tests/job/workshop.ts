@@ -49,8 +49,12 @@ export function workshop(
   order: WorkOrder = exampleOrder(4),
   routine?: Routine,
   instruments: readonly Instrument[] = INSTRUMENTS,
+  toolsOf: NonNullable<Opening['toolsOf']> = [],
 ) {
-  const asked = routine === undefined ? {} : { routine };
+  const asked = {
+    ...(routine === undefined ? {} : { routine }),
+    ...(toolsOf.length === 0 ? {} : { toolsOf }),
+  };
   const opening = openJob(order, instruments, { ...OPENING, ...asked });
   if (!opening.ok) throw new Error(opening.error.message);
   const events: JobEvent[] = [...opening.value];
