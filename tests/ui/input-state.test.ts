@@ -74,7 +74,7 @@ describe('a panel', () => {
     const [byKey] = type(ROUTINE_JOBS.list, 'down x 1 a').outs;
     expect(byKey).toMatchObject({
       steps: expect.arrayContaining([
-        { item: 'ignition-off', as: 'not-done', why: 'does not apply to this engine' },
+        { item: 'ignition-off', as: 'not-done', why: 'does-not-apply-to-this-engine' },
       ]),
     });
     const [typed] = type(ROUTINE_JOBS.list, 'x 4 no_key_here enter a').outs;
@@ -253,7 +253,7 @@ describe('an exception', () => {
       pull: 4,
       cylinder: 2,
       on: 4,
-      why: 'its plug was only finger-tight',
+      why: 'only-finger-tight',
     });
     if (command !== undefined && command !== 'quit' && 'do' in command)
       shop.give({ kind: 'command', command });
@@ -265,7 +265,7 @@ describe('an exception', () => {
       { do: 'start-again', cylinder: 5, newPlug: true, why: 'it fell' },
     ]);
     expect(type(worked, 'c 2 3 enter 1 1').outs).toEqual([
-      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread or seat needs a look' },
+      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread-or-seat-to-look-at' },
     ]);
   });
 
@@ -293,7 +293,7 @@ describe('an exception', () => {
     shop.gap(0.75);
     shop.gap(0.95);
     expect(type(shop.bench.state(), 'u enter 1').outs).toEqual([
-      { do: 'take-back', said: 2, why: 'the wrong key was pressed' },
+      { do: 'take-back', said: 2, why: 'wrong-key-pressed' },
     ]);
     expect(type(shop.bench.state(), 'u down enter 2').outs).toEqual([
       { do: 'take-back', said: 1, why: 'measured or read again' },
@@ -304,7 +304,7 @@ describe('an exception', () => {
   it('records a plug that no wrench reaches as turned by an angle', () => {
     const job = jobWith(2);
     expect(type(job, 'c 3 enter 1/2_turn enter 1').outs).toEqual([
-      { do: 'fit-by-angle', cylinder: 5, turn: '1/2 turn', why: 'no room for the wrench' },
+      { do: 'fit-by-angle', cylinder: 5, turn: '1/2 turn', why: 'no-room-for-the-wrench' },
     ]);
   });
 
