@@ -238,7 +238,7 @@ describe('a proposed figure', () => {
 describe('an exception', () => {
   it('gives a pull to another cylinder', () => {
     expect(type(worked, 'c 1 enter 7 enter 1').outs).toEqual([
-      { do: 'give-pull', pull: 5, cylinder: 7, why: 'the wrench was on that plug' },
+      { do: 'give-pull', pull: 5, cylinder: 7, why: 'wrench-was-on-that-plug' },
     ]);
   });
 
@@ -272,7 +272,7 @@ describe('an exception', () => {
   it('lets a pull over the window stay by name and reason only', () => {
     expect(type(asking, 'k enter').input.form?.fault).toContain('name');
     expect(type(asking, 'k Åsa_Öst enter 2').outs).toEqual([
-      { do: 'accept', pull: 5, by: 'Åsa Öst', reason: 'the service information allows it' },
+      { do: 'accept', pull: 5, by: 'Åsa Öst', reason: 'service-information-allows-it' },
     ]);
     expect(type(asking, 'k Foreman enter 3 enter').outs).toEqual([]);
     expect(type(worked, 'k').outs).toEqual([]);
@@ -296,7 +296,7 @@ describe('an exception', () => {
       { do: 'take-back', said: 2, why: 'wrong-key-pressed' },
     ]);
     expect(type(shop.bench.state(), 'u down enter 2').outs).toEqual([
-      { do: 'take-back', said: 1, why: 'measured or read again' },
+      { do: 'take-back', said: 1, why: 'measured-or-read-again' },
     ]);
     expect(type(jobWith(0), 'u').input.form).toBeNull();
   });
