@@ -216,6 +216,6 @@ export function listKeys(draft: ListDraft, job: JobState, types: boolean): reado
     (item) => item.choices === undefined && draft.answers[item.id] === undefined,
   );
   const tick = choices === undefined ? [w`[${spaceBar()}] tick`] : choose;
-  const whole = all ? w`[a] all, I read them` : w`[Enter] confirm`;
+  const whole = all ? w`[a] all, read` : w`[Enter] confirm`;
   return [...tick, whole, w`[x] not done`, w`[${upDown()}] item`];
 }

@@ -598,7 +598,7 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] wählen',
   '[1-{0}] choose': '[1-{0}] wählen',
   '[{0}] tick': '[{0}] abhaken',
-  '[a] all, I read them': '[a] alle, gelesen',
+  '[a] all, read': '[a] alle, gelesen',
   '[Enter] confirm': '[Enter] bestätigen',
   '[x] not done': '[x] nicht',
   '[{0}] item': '[{0}] Zeile',

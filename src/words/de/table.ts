@@ -402,8 +402,8 @@ export const ENTRIES: Entries = {
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
     'HALT: eine Zündkerze drehte sich noch, aber alle Zylinder sind fertig ({0}). War es {1}?',
   'Was that {0}? ({1}.)': 'War das {0}? ({1}.)',
-  'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    'HALT: {0} wurde zu früh angezogen: das weist nichts nach. Zuerst {1}. Zündkerze herausdrehen und neu machen.',
+  'STOP: {0} was pulled too early: it proves nothing. Back the plug out. Before it goes in again, {1}.':
+    'HALT: {0} wurde zu früh angezogen: das weist nichts nach. Zündkerze herausdrehen. Bevor sie wieder hineinkommt: {1}.',
   'What was this pull? ({0}.)': 'Was war dieser Zug? ({0}.)',
   'In a hot head the threads seize, and come out with the plug.':
     'Im heißen Zylinderkopf fressen die Gewinde und kommen mit der Kerze heraus.',

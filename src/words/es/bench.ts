@@ -584,7 +584,7 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] elegir',
   '[1-{0}] choose': '[1-{0}] elegir',
   '[{0}] tick': '[{0}] marcar',
-  '[a] all, I read them': '[a] todo, leído',
+  '[a] all, read': '[a] todo, leído',
   '[Enter] confirm': '[Enter] confirmar',
   '[x] not done': '[x] no hecho',
   '[{0}] item': '[{0}] línea',

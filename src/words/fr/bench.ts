@@ -592,7 +592,7 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] choisir',
   '[1-{0}] choose': '[1-{0}] choisir',
   '[{0}] tick': '[{0}] cocher',
-  '[a] all, I read them': '[a] tous, lus',
+  '[a] all, read': '[a] tous, lus',
   '[Enter] confirm': '[Enter] confirmer',
   '[x] not done': '[x] non fait',
   '[{0}] item': '[{0}] ligne',

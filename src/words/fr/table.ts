@@ -400,8 +400,8 @@ export const ENTRIES: Entries = {
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
     'STOP : une bougie tournait encore, mais tous les cylindres sont faits ({0}). Était-ce le {1} ?',
   'Was that {0}? ({1}.)': 'Était-ce le {0} ? ({1}.)',
-  'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    "STOP : le {0} a été serré trop tôt : cela ne prouve rien. D'abord {1}. Dévisser la bougie et recommencer.",
+  'STOP: {0} was pulled too early: it proves nothing. Back the plug out. Before it goes in again, {1}.':
+    "STOP : le {0} a été serré trop tôt : cela ne prouve rien. Dévisser la bougie. Avant de la remettre : {1}.",
   'What was this pull? ({0}.)': "Qu'était cette traction ? ({0}.)",
   'In a hot head the threads seize, and come out with the plug.':
     'Dans une culasse chaude, le filetage grippe et sort avec la bougie.',
