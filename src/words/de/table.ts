@@ -544,6 +544,10 @@ export const ENTRIES: Entries = {
     'der Elektrodenabstand dieser alten Zündkerze wurde schon gemessen',
   'the plug whose gap is open is in the engine':
     'die Zündkerze, deren Elektrodenabstand offen ist, sitzt im Motor',
+  'a plug was pulled before its gap was measured':
+    'eine Zündkerze wurde angezogen, bevor ihr Elektrodenabstand gemessen war',
+  'Back that plug out and press b. Then measure it.':
+    'Diese Zündkerze herausdrehen und b drücken. Dann sie messen.',
   'no gap is due': 'kein Elektrodenabstand ist an der Reihe',
   'no spark plug has such a gap': 'keine Zündkerze hat einen solchen Elektrodenabstand',
   'First confirm the windows.': 'Zuerst die Sollbereiche bestätigen.',

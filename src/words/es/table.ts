@@ -525,6 +525,8 @@ export const ENTRIES: Entries = {
   'the new plugs are not checked': 'las bujías nuevas no están comprobadas',
   'the gap of this old plug was measured already': 'la separación de esta bujía vieja ya se midió',
   'the plug whose gap is open is in the engine': 'la bujía cuya separación está pendiente está en el motor',
+  'a plug was pulled before its gap was measured': 'se apretó una bujía antes de medir su separación',
+  'Back that plug out and press b. Then measure it.': 'Sacar esa bujía y pulsar b. Después medirla.',
   'no gap is due': 'no toca ninguna separación',
   'no spark plug has such a gap': 'ninguna bujía tiene una separación así',
   'First confirm the windows.': 'Primero confirmar los márgenes.',
