@@ -389,6 +389,23 @@ describe('a gauge that types', () => {
     expect(type(jobWith(2), '.030_in enter', types).outs).toEqual([{ typed: '.030 in' }]);
   });
 
+  it.each(['27.5 N·m', '27.5N·m', '27.5 Nm', '27,5 N.m', '20 lbf·ft', '20 ft-lb', '2.8 kgf·m'])(
+    'and a wrench that is typed has its unit with it: %s',
+    (text) => {
+      const both = newInputState({ types: true, typedUnits: { torque: 'N·m', length: 'mm' } });
+      for (const job of [jobWith(2), asking, ROUTINE_JOBS.windows, ROUTINE_JOBS.list]) {
+        const { input, outs } = type(job, `${text.replaceAll(' ', '_')} enter`, both);
+        expect([outs, input.quiet]).toEqual([[{ typed: text }], false]);
+      }
+    },
+  );
+
+  it('has no letter that begins no unit of this station: it is a key', () => {
+    expect(type(jobWith(2), '27.5 m', types).input).toMatchObject({ figure: '27.5m', quiet: false });
+    expect(type(jobWith(2), '27.5 c', types).input.form?.kind).toBe('exceptions');
+    expect(type(ROUTINE_JOBS.oldPlugs, '27.5 n', types).outs).toHaveLength(1);
+  });
+
   it('does so into an open line too, which stays empty', () => {
     const { input, outs } = type(asking, 'k 0.75 enter', types);
     expect(outs).toEqual([{ typed: '0.75' }]);
