@@ -110,12 +110,23 @@ class ServedTool {
     this.#sender = new Sender(served.profile);
     const { by } = served.profile.link;
     if (by.how === 'ask') served.port.heard((bytes) => this.#answer(bytes, by.hex));
-    else if (served.profile.quantity === 'torque') this.#regularly();
+    else if (served.profile.quantity === 'torque' && !this.#sendsPeaks()) this.#regularly();
+  }
+
+  /** One figure a pull, at its end, as some wrenches do. */
+  #sendsPeaks(): boolean {
+    const { link, samplingFunction } = this.#served.profile;
+    return link.by.how === 'sent' && samplingFunction === 'maximum';
   }
 
   /** How long it takes. */
   pull(step: Extract<ScenarioStep, { do: 'pull' }>): number {
     const shape = shapeOf(step);
+    if (this.#sendsPeaks()) {
+      const sent = () => this.send(this.#sender.frame([{ si: step.peakNm }]));
+      this.#cancel = this.#scheduler.after(shape.lastsMs * 1_000, sent);
+      return shape.lastsMs;
+    }
     this.#pull = { sinceUs: this.#scheduler.nowUs(), shape };
     return shape.lastsMs;
   }

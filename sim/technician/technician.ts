@@ -231,7 +231,7 @@ class Technician {
       this.#ahead = false;
       this.#skipped = null;
       const on = this.#memory.deedOf(pull)?.cylinder ?? cylinder;
-      return { do: 'left-out', pull, cylinder: leftOut, on, why: 'its plug was only finger-tight' };
+      return { do: 'left-out', pull, cylinder: leftOut, on, why: 'only-finger-tight' };
     }
     const truly = this.#memory.deedOf(pull)?.cylinder ?? null;
     const wrong = truly !== null && truly !== cylinder;
@@ -242,7 +242,7 @@ class Technician {
       this.#ahead = false;
       this.#skipped = null;
     }
-    return { do: 'give-pull', pull, cylinder: truly, why: 'it was on this plug' };
+    return { do: 'give-pull', pull, cylinder: truly, why: 'wrench-was-on-that-plug' };
   }
 
   /** Loosens and turns the plug out, if it is not out already. */

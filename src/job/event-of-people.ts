@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
 import { plugFeatureSchema } from '../plug/feature.ts';
-import { cylinder, person, reason, source, toolId, us, why } from './event-fields.ts';
+import { cylinder, ownWords, person, reason, source, toolId, us, why } from './event-fields.ts';
 import { listPhaseSchema, shortNameSchema } from './routine.ts';
 
 export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace', 'unfinished']);
@@ -48,7 +48,7 @@ export const PEOPLE_EVENTS = [
       condition: conditionSchema.describe('The gravest condition that fits.'),
       damage: z.array(damageSchema).describe('What is broken.'),
       thread: threadStateSchema.describe('The thread in the head, as seen in the hole.'),
-      note: why.exactOptional(),
+      note: ownWords(z.string().max(200)).exactOptional(),
     })
     .describe('How the plugs that came out of these cylinders look.'),
   z

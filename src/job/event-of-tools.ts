@@ -66,7 +66,7 @@ export const TOOL_EVENTS = [
   z
     .strictObject({ type: z.literal('tool-in-use'), tool: toolId })
     .describe(
-      'Another wrench or gauge than before is in use from here on, as its reading shows. Its own windows hold, and where it is the tool of a technician, he is at work.',
+      'Another wrench or gauge than before is in hand, as its reading shows. Its own windows hold from here on, and where it is the tool of a technician, he is at work.',
     ),
   // It never works the other way: a link is not proof enough to make a guard band narrower.
   z

@@ -20,7 +20,7 @@ type Before = JobState | null;
 export function fold(before: Before, event: JobEvent): JobState {
   if (event.type === 'job-opened') return retarget(withStepsDone(opened(event)));
   if (before === null) throw new Error(`a job starts with job-opened, not ${event.type}`);
-  const after = next(isNews(event) ? withoutLast(before, event) : before, event);
+  const after = next(withInHand(isNews(event) ? withoutLast(before, event) : before, event), event);
   return after === before ? before : retarget(withStepsDone(withStatement(before, after, event)));
 }
 
@@ -36,6 +36,20 @@ function withoutLast(before: JobState, event: JobEvent): JobState {
   const isTakingBack = event.type === 'taken-back';
   const answer = event.type === 'question-answered' ? beforeAnswer(before) : null;
   return { ...before, tooEarly: null, beforeAnswer: isTakingBack ? before.beforeAnswer : answer };
+}
+
+/** With the tool that the event shows in somebody's hand. */
+function withInHand(state: JobState, event: JobEvent): JobState {
+  switch (event.type) {
+    case 'gap-measured':
+    case 'gap-out-of-turn':
+    case 'old-gap-measured':
+    case 'pull-detected':
+    case 'tool-in-use':
+      return state.inHand === event.tool ? state : { ...state, inHand: event.tool };
+    default:
+      return state;
+  }
 }
 
 /** Folds a whole job; null for no events. */
@@ -54,6 +68,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     gapWindow: event.gapWindow,
     windows: windowsIn(event),
     inUse: firstInUse(event),
+    inHand: null,
     toolsOf: Object.fromEntries((event.toolsOf ?? []).map(({ tool, technician }) => [tool, technician])),
     basis: event.basis,
     rules: event.rules,

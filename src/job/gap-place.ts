@@ -19,6 +19,13 @@ const POSSIBLE_MM = { from: 0.15, to: 4 } as const;
 
 const none = (because: OutOfTurn): GapPlace => ({ of: 'none', because });
 
+/** A plug was pulled before its gap was known, and it is asked what became of it: this may be its gap, or that of the next one. */
+const isAskedAbout = ({ questions, cylinders }: JobState): boolean =>
+  questions.some(
+    ({ kind, cylinder }) =>
+      kind === 'early' && cylinders.some((c) => c.cylinder === cylinder && !isOver(c.gap)),
+  );
+
 /** The place of the next gap reading. No reading goes to a plug that the screen does not ask for. */
 export function gapPlace(state: JobState, gapMm: number): GapPlace {
   if (gapMm < POSSIBLE_MM.from || gapMm > POSSIBLE_MM.to) return none('not-possible');
@@ -33,6 +40,7 @@ export function gapPlace(state: JobState, gapMm: number): GapPlace {
   if (old !== null) return none('old-plugs');
   // An old plug measured late, or a new one early: nobody can tell.
   if (state.routine?.oldPlugs === true && phase === 'new-plugs') return none('new-plugs');
+  if (isAskedAbout(state)) return none('pulled-early');
   if (state.gapTarget !== null) return { of: 'new-plug', cylinder: state.gapTarget };
   const isLate = state.cylinders.some((c) => !isOver(c.gap) && isFitted(c));
   return none(isLate ? 'plug-fitted' : 'none-due');

@@ -22,10 +22,11 @@ export const outOfTurnSchema = z
     ...stepSchema.exclude(['gap', 'fitting', 'afterwards']).options,
     'old-gap-known',
     'plug-fitted',
+    'pulled-early',
     'none-due',
     'not-possible',
   ])
   .describe(
-    'Why it belongs to no plug: the step that comes first; or the gap of the old plug at hand is known already, the plug whose gap is open is in the engine, no gap is due, or no plug has such a gap.',
+    'Why it belongs to no plug: the step that comes first; or the gap of the old plug at hand is known already, the plug whose gap is open is in the engine, or was pulled and nobody has said that it is out, no gap is due, or no plug has such a gap.',
   );
 export type OutOfTurn = z.infer<typeof outOfTurnSchema>;

@@ -225,6 +225,8 @@ export interface JobState {
   readonly windows: Readonly<Record<ToolId, ToolWindows>>;
   /** The wrench and the gauge that the last readings came from, else the first of each; null for none. */
   readonly inUse: Readonly<Record<Quantity, ToolId | null>>;
+  /** The tool that the last pull or gap came from; null before the first. */
+  readonly inHand: ToolId | null;
   /** Whose tools they are, where somebody said so. */
   readonly toolsOf: Readonly<Record<ToolId, string>>;
   readonly basis: Basis;

@@ -41,13 +41,19 @@ export function withToolInUse(state: JobState, tool: ToolId): JobState {
       };
 }
 
-/** What is to be said when a reading comes from this tool; null where it is in use already, or is none of the job. */
+/**
+ * What is to be said when a reading comes from this tool: another one of its kind was in use, or somebody else was at work,
+ * and this is its owner's. A key that said who is at work holds until another tool is in hand. Null where nothing changes.
+ */
 export function taken(
-  { instruments, inUse }: JobState,
+  { instruments, inUse, inHand, toolsOf, technician }: JobState,
   tool: ToolId,
 ): Pick<JobEventOf<'tool-in-use'>, 'tool'> | null {
   const quantity = instruments.find(({ id }) => id === tool)?.quantity;
-  return quantity === undefined || inUse[quantity] === tool ? null : { tool };
+  if (quantity === undefined) return null;
+  const owner = toolsOf[tool];
+  const changesHands = inHand !== tool && owner !== undefined && owner !== technician;
+  return inUse[quantity] !== tool || changesHands ? { tool } : null;
 }
 
 /** The job has more than one tool of this quantity. */

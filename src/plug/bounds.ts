@@ -174,10 +174,13 @@ function torqueBoundOf(fit: Fit): Bound {
   };
 }
 
+/** In degrees. Common practice, no source. */
+export const TURN_POSSIBLE: Range = [1, 720];
+
 /** Common practice, no source, for all that follows; the usual reaches, gaps and turns are those that plug makers list. */
 const TURN: Bound = {
   usual: [10, 360],
-  possible: [1, 720],
+  possible: TURN_POSSIBLE,
   says: () => w`plug makers advise 1/16 of a turn on a conical seat and up to 2/3 on a new gasket`,
 };
 const GAP: Bound = {

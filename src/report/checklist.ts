@@ -8,7 +8,7 @@ import { phrases, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
 import { CONDITION_WORDS, DAMAGE_WORDS, THREAD_WORDS } from './plug-words.ts';
-import { choiceText, itemText, noted } from './words/index.ts';
+import { choiceText, itemText, noted, reasonWords } from './words/index.ts';
 
 export interface AttestedList {
   readonly title: string;
@@ -70,7 +70,7 @@ function saidText(item: RoutineItem, said: JobState['attested'][string] | undefi
   if (said === undefined) return w`nothing said`;
   if (said.as === DONE) return w`yes`;
   const as = said.as === NOT_DONE ? w`NOT DONE` : choiceText(item, said.as);
-  return said.why === undefined ? as : `${as} (${withoutPhoneNumbers(said.why)})`;
+  return said.why === undefined ? as : `${as} (${withoutPhoneNumbers(reasonWords(said.why))})`;
 }
 
 function plugRow(cylinder: number, state: JobState): PlugRow {

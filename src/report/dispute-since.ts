@@ -5,6 +5,7 @@ import { w } from '../words/catalogue.ts';
 import { figure, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import { decisionWords, sortWords } from './impact.ts';
 import type { Cell } from './table.ts';
+import { reasonWords } from './words/index.ts';
 
 /** The list that names all jobs once; under each job only the next one is named. */
 export const jobListTitle = (): string => w`The jobs on this vehicle`;
@@ -37,7 +38,7 @@ function learnedRows(one: Row): readonly (readonly Cell[])[] {
     case 'worked-again':
       return [row(workedAgain(one))];
     case 'voided':
-      return [row(w`The job was declared void by ${one.by}: ${one.reason}`, true)];
+      return [row(w`The job was declared void by ${one.by}: ${reasonWords(one.reason)}`, true)];
     case 'stood': {
       const { assessment, assessed } = one.impact;
       const outOfTolerance = w`Impact assessment ${assessment}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn}.`;

@@ -31,6 +31,7 @@ import {
   outOfOrderWord,
   placementText,
   questionText,
+  reasonWords,
   SCRAP_WORDS,
   statementWords,
   WIRE_WORDS,
@@ -201,7 +202,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'gap-out-of-turn':
       return w`Gap ${gapText(event.gapMm)} was measured out of its turn and given to no plug: ${OUT_OF_TURN_WORDS[event.because]}.`;
     case 'gap-kept':
-      return w`Cylinder ${event.cylinder}, gap: measured out of its turn and kept, NOT proven. Answered for by ${event.by}: ${event.reason}.`;
+      return w`Cylinder ${event.cylinder}, gap: measured out of its turn and kept, NOT proven. Answered for by ${event.by}: ${withoutPhoneNumbers(reasonWords(event.reason))}.`;
     case 'gap-inspected':
       return w`Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? w`sound` : w`not sound`}.`;
     case 'wire-tried':
@@ -279,7 +280,9 @@ function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: Jo
     return listed === undefined ? item : itemText(listed);
   };
   const left = steps.flatMap(({ item, as, why }) =>
-    as === NOT_DONE ? [`${textOf(item)}${why === undefined ? '' : ` (${withoutPhoneNumbers(why)})`}`] : [],
+    as === NOT_DONE
+      ? [`${textOf(item)}${why === undefined ? '' : ` (${withoutPhoneNumbers(reasonWords(why))})`}`]
+      : [],
   );
   const notable = steps.flatMap(({ item, as }) =>
     of(item)?.notable?.includes(as) === true ? [`${textOf(item)}: ${choiceText(of(item), as)}.`] : [],
@@ -299,7 +302,7 @@ function oldPlugException(event: JobEventOf<'old-plugs-read'>): string | null {
   return w`${cylindersText(cylinders)}, on removal: ${faults.join(', ')}${reason(note ?? '')}.`;
 }
 
-const reason = (why: string): string => (why === '' ? '' : `: ${withoutPhoneNumbers(why)}`);
+const reason = (why: string): string => (why === '' ? '' : `: ${withoutPhoneNumbers(reasonWords(why))}`);
 
 function linkException(
   { tool, source, description }: JobEventOf<'tool-linked'>,

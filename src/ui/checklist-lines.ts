@@ -6,7 +6,7 @@ import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
 import { gapText, torqueText } from '../quantity/shown.ts';
 import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
-import { choiceText, featuresText, itemText } from '../report/words/index.ts';
+import { choiceText, featuresText, itemText, reasonWords } from '../report/words/index.ts';
 import { w } from '../words/catalogue.ts';
 import { outlier } from './panels/outlier.ts';
 import { threadWords } from './words.ts';
@@ -89,12 +89,12 @@ export function checklistLine(event: ChecklistEvent, after: JobState): readonly 
         isByAngle(after.basis)
           ? w`fitted by angle, ${event.turn}: not proven`
           : w`fitted by angle, ${event.turn}: not proven by torque`,
-        event.why,
+        reasonWords(event.why),
       ];
     case 'pull-accepted':
       return [
         w`cylinder ${event.cylinder}`,
-        w`pull ${event.pull} stays over the window, answered for by ${event.by}: ${event.reason}`,
+        w`pull ${event.pull} stays over the window, answered for by ${event.by}: ${reasonWords(event.reason)}`,
       ];
   }
 }

@@ -3,16 +3,18 @@ import { isByAngle } from '../job/click.ts';
 import type { Command } from '../job/command.ts';
 import { isFitted } from '../job/early.ts';
 import { scrapReasonSchema } from '../job/event.ts';
+import type { ReasonCode } from '../job/reason.ts';
 import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
 import { referenceTo } from '../job/statements.ts';
 import { damageSchema } from '../plug/condition.ts';
 import { type SeatTurn, seatTurn } from '../plug/seat-turn.ts';
+import { typedTurn } from '../plug/typed-turn.ts';
 import { gapText, torqueText } from '../quantity/shown.ts';
 import { DAMAGE } from '../report/words/condition.ts';
-import { SCRAP_WORDS, SEAT_TURN_WORDS, statementWords } from '../report/words/index.ts';
+import { reasonWords, SCRAP_WORDS, SEAT_TURN_WORDS, statementWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { w } from '../words/catalogue.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
 import { capital } from './words.ts';
 
@@ -23,17 +25,17 @@ export type PullTimes = ReadonlyMap<number, string>;
 
 const inWords = (words: readonly string[]): Option[] => words.map((value) => ({ words: value, value }));
 
-const REASONS = phrases({
-  'give-pull': ['the wrench was on that plug', 'the wrong cylinder was chosen on the screen'],
-  'left-out': ['its plug was only finger-tight', 'its plug was not fitted yet'],
-  'start-again': ['thread or seat needs a look', 'the pull was not a clean one', 'the plug was damaged'],
-  accept: ['thread and seat inspected, both sound', 'the service information allows it'],
-  early: ['it was done in time, and confirmed late', 'on this engine the order does not matter'],
-  'take-back': ['the wrong key was pressed', 'measured or read again', 'it was another cylinder'],
-  'fit-by-angle': ['no room for the wrench', 'no adapter that reaches it'],
-  'turned-by-hand': ['the wrench sends no angle', 'no room for the wrench'],
-  'not-done': ['does not apply to this engine', 'done before this job was opened', 'cannot be done here'],
-});
+const REASONS = {
+  'give-pull': ['wrench-was-on-that-plug', 'wrong-cylinder-chosen'],
+  'left-out': ['only-finger-tight', 'not-fitted-yet'],
+  'start-again': ['thread-or-seat-to-look-at', 'pull-not-clean', 'plug-damaged'],
+  accept: ['thread-and-seat-sound', 'service-information-allows-it'],
+  early: ['done-in-time-confirmed-late', 'order-does-not-matter-here'],
+  'take-back': ['wrong-key-pressed', 'measured-or-read-again', 'was-another-cylinder'],
+  'fit-by-angle': ['no-room-for-the-wrench', 'no-adapter-reaches-it'],
+  'turned-by-hand': ['wrench-sends-no-angle', 'no-room-for-the-wrench'],
+  'not-done': ['does-not-apply-to-this-engine', 'done-before-the-job-was-opened', 'cannot-be-done-here'],
+} as const satisfies Readonly<Record<string, readonly ReasonCode[]>>;
 
 type WithReason = keyof typeof REASONS;
 
@@ -44,7 +46,8 @@ function why(kind: WithReason, ask: string): Wanted {
     most: LONGEST,
     fault: (text) => (text === '' ? w`A few words, please.` : null),
   };
-  return { want: 'answer', ask, options: inWords(REASONS[kind]), typed };
+  const options = REASONS[kind].map((value) => ({ words: reasonWords(value), value }));
+  return { want: 'answer', ask, options, typed };
 }
 
 const line = (ask: string, typed: Typed): Wanted => ({ want: 'answer', ask, options: [], typed });
@@ -189,7 +192,10 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
         label: w`Turn`,
         most: 40,
         start: isByAngle(job.basis) ? specification.torque.slice(0, 40) : (specification.angle ?? ''),
-        fault: (text) => (text === '' ? w`For example: 1/2 turn.` : null),
+        fault: (text) => {
+          const read = typedTurn(text);
+          return read.ok ? null : read.error;
+        },
       },
     );
   if (reason === undefined)
@@ -199,7 +205,9 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
         ? w`Why was cylinder ${cylinder} not turned with a wrench that sends its angle?`
         : w`Why was cylinder ${cylinder} not pulled with the wrench?`,
     );
-  return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
+  const read = typedTurn(turn);
+  if (!read.ok) throw new Error(`a turn was taken that is none: ${read.error}`);
+  return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn: read.value, why: reason });
 }
 
 /** The order's own turn goes first; else that of the seat, with who says so. */

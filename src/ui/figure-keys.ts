@@ -6,8 +6,32 @@
 import { type KeyPress, printed } from './key-press.ts';
 
 const BEGINS = /^[\d.,+]$/;
-/** Signs, digits and the letters of mm and in. */
-const GOES_ON = /^[\d.,+\- min"]$/i;
+const DIGITS = /^[\d.,+\- ]*/;
+/** What stands between the two parts of a unit, or in front of it. */
+const JOINS = /[\s.·⋅•*×-]/gu;
+const LENGTHS = ['mm', 'in', '"'];
+const TORQUES = [
+  'nm',
+  'lbfft',
+  'lbft',
+  'ftlbf',
+  'ftlb',
+  'lbfin',
+  'lbin',
+  'inlbf',
+  'inlb',
+  'kgfm',
+  'kgfcm',
+  'kgm',
+  'kgcm',
+];
+
+/** Digits, and behind them as much of a unit as was typed so far: a letter that begins no unit here is a key. */
+function goesOn(text: string, typesTorque: boolean): boolean {
+  const unit = text.replace(DIGITS, '').replace(JOINS, '').toLowerCase();
+  return [...LENGTHS, ...(typesTorque ? TORQUES : [])].some((one) => one.startsWith(unit));
+}
+
 const MOST = 20;
 
 export interface FigurePressed {
@@ -18,17 +42,17 @@ export interface FigurePressed {
 }
 
 /** The figure after one more key; null for a key that no figure has: a figure under way is then dropped. */
-export function figurePressed(figure: string, press: KeyPress): FigurePressed | null {
+export function figurePressed(figure: string, press: KeyPress, typesTorque = false): FigurePressed | null {
   const character = printed(press);
   if (figure === '')
     return character !== null && BEGINS.test(character) ? { figure: character, typed: null } : null;
   if (press.key === 'enter') return { figure: '', typed: figure };
   if (press.key === 'backspace') return { figure: figure.slice(0, -1), typed: null };
-  if (character === null || !GOES_ON.test(character) || figure.length >= MOST) return null;
+  if (character === null || figure.length >= MOST || !goesOn(figure + character, typesTorque)) return null;
   return { figure: figure + character, typed: null };
 }
 
-const WITH_DECIMALS = /^[+-]?\d*[.,]\d+ ?(mm|in|")?$/i;
+const WITH_DECIMALS = /^[+-]?\d*[.,]\d+ ?(mm|in|"|n[.·⋅•*× ]?m)?$/iu;
 
 /** A figure that came while a line was open: no reason, name or lot looks like it. */
 export const isFigure = (text: string): boolean => WITH_DECIMALS.test(text.trim());

@@ -101,11 +101,12 @@ export function toolsAnd(
 /** As many of the keys as fit, the most needed first; help and the way out always. */
 export function fitting(keys: readonly string[], columns: number): string {
   const always = [w`[?] help`, w`[q] leave`];
-  const text = (some: readonly string[]) => ` ${[...some, ...always].join('  ')}`;
-  const most = keys
+  const text = (some: readonly string[], between: string) => ` ${[...some, ...always].join(between)}`;
+  // Closer together sooner than one key less.
+  const lines = keys
     .map((_, i) => keys.slice(0, keys.length - i))
-    .find((some) => columnsOf(text(some)) <= columns);
-  return text(most ?? []);
+    .flatMap((some) => [text(some, '  '), text(some, ' ')]);
+  return lines.find((line) => columnsOf(line) <= columns) ?? text([], '  ');
 }
 
 /** The answers in as many words as fit, and where something else is to be said. */

@@ -162,7 +162,9 @@ export function pressed(before: InputState, press: KeyPress, job: JobState, pull
   if (press.ctrl === true && isQuit(press)) return { input, out: 'quit', taken: true };
   if (input.form !== null && (input.form.text !== null || !input.types))
     return inForm(input, input.form, press, job, pulling);
-  const figure = input.types ? figurePressed(input.figure, press) : null;
+  const figure = input.types
+    ? figurePressed(input.figure, press, input.typedUnits.torque !== undefined)
+    : null;
   if (figure !== null) {
     const after: InputState = { ...input, figure: figure.figure };
     return figure.typed === null ? stays(after) : typedOut(after, figure.typed, job);

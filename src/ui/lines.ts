@@ -21,6 +21,7 @@ import {
   openItemText,
   placementText,
   questionText,
+  reasonWords,
   SCRAP_WORDS,
   SOURCE_NOTE,
   statementWords,
@@ -181,7 +182,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
       return [
         event.tool,
         w`used although ${instrumentRefusalText(event.refusal)}`,
-        w`answered for by ${event.by}: ${event.reason}`,
+        w`answered for by ${event.by}: ${reasonWords(event.reason)}`,
       ];
     case 'uncertainty-declared':
       return [
@@ -198,7 +199,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'gap-kept':
       return [
         w`cylinder ${event.cylinder}`,
-        w`gap kept though it came too early, NOT proven, answered for by ${event.by}: ${event.reason}`,
+        w`gap kept though it came too early, NOT proven, answered for by ${event.by}: ${reasonWords(event.reason)}`,
       ];
     case 'gap-inspected':
       return [
@@ -214,14 +215,18 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'pull-placed':
       return placed(event, before, after, glyphs);
     case 'pull-given':
-      return given([w`pull ${event.pull}`, w`given to cylinder ${event.cylinder}`, event.why || undefined]);
+      return given([
+        w`pull ${event.pull}`,
+        w`given to cylinder ${event.cylinder}`,
+        reasonWords(event.why) || undefined,
+      ]);
     case 'cylinder-left-out':
-      return given([w`cylinder ${event.cylinder}`, w`was left out`, event.why || undefined]);
+      return given([w`cylinder ${event.cylinder}`, w`was left out`, reasonWords(event.why) || undefined]);
     case 'cylinder-restarted':
       return given([
         w`cylinder ${event.cylinder}`,
         event.newPlug ? w`backed out, fit a new plug` : w`backed out, start again`,
-        event.why || undefined,
+        reasonWords(event.why) || undefined,
       ]);
     case 'cylinder-chosen':
       return [
@@ -245,7 +250,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'pull-accepted':
       return checklistLine(event, after);
     case 'taken-back':
-      return [w`taken back`, takenBackWords(after, event), event.why];
+      return [w`taken back`, takenBackWords(after, event), reasonWords(event.why)];
     case 'technician-at-work':
       return given([w`at work`, before === null ? undefined : w`after ${before.technician}`, event.person]);
     case 'tool-in-use':
@@ -257,7 +262,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         w`to ${event.to}`,
       ]);
     case 'job-voided':
-      return [w`job VOID`, w`by ${event.by}`, event.reason];
+      return [w`job VOID`, w`by ${event.by}`, reasonWords(event.reason)];
     case 'job-closed':
       return event.complete
         ? [w`job closed`, w`complete`]

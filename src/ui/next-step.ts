@@ -156,7 +156,9 @@ function questionSentence(state: JobState, question: Question): string {
 /** What came before its turn, and what comes first; null for nothing. */
 export function earlySentence(state: JobState): string | null {
   const { tooEarly, questions } = state;
-  if (tooEarly === null || questions.length > 0) return null;
+  // A question goes first, but for a gap that waits for its answer.
+  const waits = tooEarly?.what === 'gap' && tooEarly.because === 'pulled-early';
+  if (tooEarly === null || (questions.length > 0 && !waits)) return null;
   switch (tooEarly.what) {
     case 'gap':
       return [

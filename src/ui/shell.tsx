@@ -6,6 +6,7 @@ import type { ReactElement } from 'react';
 import { type Observable, Subscription, tap, timer } from 'rxjs';
 import { type Canvas, openCanvas, type TerminalLook } from './canvas.tsx';
 import { type Chime, strokesOf } from './chime.ts';
+import { unbroken } from './folded.ts';
 import type { KeyPress } from './key-press.ts';
 import type { Size } from './layout.ts';
 import { paced } from './pace.ts';
@@ -64,6 +65,7 @@ function open<V>(shell: Shell<V>, ended: (error?: unknown) => void): void {
       shell.stdout.write(
         shell
           .farewell(newest)
+          .flatMap((line) => unbroken(line, shell.stdout.columns ?? Number.POSITIVE_INFINITY))
           .map((line) => `${line}\n`)
           .join(''),
       );

@@ -14,6 +14,7 @@ import {
   outOfOrderWord,
   proofBrief,
   proofText,
+  reasonWords,
 } from '../report/words/index.ts';
 import { w } from '../words/catalogue.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
@@ -103,7 +104,9 @@ const notClosed = ({ rules }: JobState): string =>
 function outcome(state: JobState, ascii: boolean): string[] {
   if (state.voided !== null) {
     const { by, reason } = state.voided;
-    return [w`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reason, 200, ascii)}`];
+    return [
+      w`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reasonWords(reason), 200, ascii)}`,
+    ];
   }
   if (state.closed?.complete === true) return [completeText(state, ascii)];
   const open = state.closed?.open ?? openItems(state);

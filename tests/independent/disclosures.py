@@ -44,12 +44,14 @@ def check_disclosures(value, schema, disclosures, most, place):
     texts = read_disclosures(disclosures, most, f"{place}: disclosures")
     _check_digests(value, place)
     withheld, used = {}, set()
-    for digest, form in schema.texts(value):
+    for digest, form, fixed in schema.texts(value):
         if digest in used:
             raise Refused(place, f"the digest {digest} twice")
         used.add(digest)
         if digest in texts:
             Schema(form).check(texts[digest], f"{place}: the text of {digest}")
+            if texts[digest] in fixed:
+                raise Refused(place, "a word that is fixed, and stays in the open, is concealed")
         else:
             withheld[form["title"]] = withheld.get(form["title"], 0) + 1
     unused = [digest for digest in texts if digest not in used]

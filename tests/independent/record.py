@@ -30,7 +30,6 @@ class Record:
             self.content, schemas["record"], disclosures, MAX_DISCLOSURES, "payload"
         )
         check_record_form(self.content)
-        _check_writers(self.content, self.texts)
         self.station = _station_of(self.content, self.texts, schemas)
         signed = _check_signatures(jws, schemas, len(self.content["signers"]))
         self._check_signers(signed)
@@ -143,13 +142,6 @@ def _looks_like_jws(data):
         if isinstance(value, dict) and "payload" in value and "signatures" in value:
             return True
     return False
-
-
-def _check_writers(content, texts):
-    """`station` and `technician` are no names, and stay in the open."""
-    for entry in content["background"] + content["entries"]:
-        if not isinstance(entry["by"], str) and text_at(entry["by"], texts) in ("station", "technician"):
-            raise Refused("by", "concealed, and no name")
 
 
 def _check_signatures(jws, schemas, announced):

@@ -57,9 +57,9 @@ class Schema:
             raise Refused(*fault)
 
     def texts(self, value):
-        """Every concealed text of a value that was checked: its digest and the schema of the text."""
+        """Every concealed text of a value that was checked: its digest, the schema of the text, and the fixed words beside it, which it is not."""
         found = []
-        _texts(self.root, value, found)
+        _texts(self.root, value, found, ())
         return found
 
 
@@ -123,22 +123,23 @@ def _likely(options, value):
     ]
 
 
-def _texts(node, value, found):
+def _texts(node, value, found, fixed):
     """Walks schema and value together. Where a schema has several kinds, the one that the value is of."""
     if not isinstance(node, dict):
         return
     for keyword in ("oneOf", "anyOf"):
+        words = [word for option in node.get(keyword, []) for word in option.get("enum", [])]
         for option in _likely(node.get(keyword, []), value):
             if _fault(option, value, "") is None:
-                _texts(option, value, found)
+                _texts(option, value, found, words)
                 break
     if isinstance(value, dict):
         own = node.get("properties", {})
         if "_sd" in own:
-            found.append((value["_sd"][0], own["_sd"]["items"]["contentSchema"]))
+            found.append((value["_sd"][0], own["_sd"]["items"]["contentSchema"], fixed))
             return
         for name, one in value.items():
-            _texts(own.get(name), one, found)
+            _texts(own.get(name), one, found, ())
     if isinstance(value, list):
         for one in value:
-            _texts(node.get("items"), one, found)
+            _texts(node.get("items"), one, found, ())

@@ -208,7 +208,20 @@ describe('a gap', () => {
     proveItself(shop);
   });
 
-  it('is that of the next plug in the hand, not of the one that is in the engine already', () => {
+  it('goes to no plug while it is asked about one that was pulled without: it may be that of either', () => {
+    const shop = upToGaps(usual());
+    attest(shop, 'fitting');
+    shop.pull(27.5);
+    shop.gap(0.75);
+    expect([1, 2].map((cylinder) => shop.cylinder(cylinder).gap)).toEqual(['todo', 'todo']);
+    expect(shop.bench.state().tooEarly).toMatchObject({ what: 'gap', because: 'pulled-early' });
+    shop.answer('refit');
+    shop.gap(0.75);
+    expect([1, 2].map((cylinder) => shop.cylinder(cylinder).gap)).toEqual(['done', 'todo']);
+    proveItself(shop);
+  });
+
+  it('is that of the next plug in the hand where nothing is asked, not of the one that is in the engine already', () => {
     const shop = workshop();
     shop.pull(27.5);
     shop.gap(0.75);

@@ -69,6 +69,48 @@ describe('two technicians on one engine', () => {
     expect(opened.ok && opened.value[0].toolsOf).toEqual(toolsOf);
   });
 
+  it('are told apart again when each goes on with a tool of his own', () => {
+    const owners = [
+      { tool: 'wrench-2', technician: 'B. Second' },
+      { tool: 'gauge', technician: order.technician },
+    ];
+    const shop = shopWithTwo({ toolsOf: owners });
+    shop.gap(0.75);
+    shop.second(27);
+    shop.gap(0.75);
+    shop.second(27.2);
+    const { cylinders } = shop.bench.state();
+    expect(cylinders.flatMap(({ gaps }) => gaps.map((one) => one.technician))).toEqual([
+      order.technician,
+      order.technician,
+    ]);
+    expect(cylinders.flatMap(({ pulls }) => pulls.map((one) => one.technician))).toEqual([
+      'B. Second',
+      'B. Second',
+    ]);
+    expect(ofType(shop, 'tool-in-use').map((event) => 'tool' in event && event.tool)).toEqual([
+      'wrench-2',
+      'gauge',
+      'wrench-2',
+    ]);
+    shop.give({ kind: 'flush' });
+    expect(replay(shop.events).ok).toBe(true);
+  });
+
+  it('are told apart where the first tool of all is not that of the technician of the order', () => {
+    const shop = shopWithTwo({ toolsOf: [{ tool: 'gauge', technician: 'C. Third' }] });
+    shop.gap(0.75);
+    expect(shop.bench.state().cylinders[0]?.gaps[0]?.technician).toBe('C. Third');
+  });
+
+  it('of whom one works on with the tool of the other are told apart by a key', () => {
+    const shop = shopWithTwo({ toolsOf: [{ tool: 'gauge', technician: order.technician }] });
+    shop.gap(0.75);
+    shop.give({ kind: 'command', command: { do: 'at-work', person: 'B. Second' } });
+    shop.gap(0.75);
+    expect(shop.bench.state().cylinders[1]?.gaps[0]?.technician).toBe('B. Second');
+  });
+
   it('are told apart by a key, and whoever answers for the job stays the same', () => {
     const shop = shopWithTwo();
     shop.gap(0.75);

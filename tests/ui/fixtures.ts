@@ -243,6 +243,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     refitting: null,
     lastTight: null,
     tools: { wrench: linked('wrench'), gauge: linked('gauge') },
+    inHand: null,
     strays: [],
     pullCount: proven,
     lastPull: null,

@@ -74,7 +74,7 @@ describe('a panel', () => {
     const [byKey] = type(ROUTINE_JOBS.list, 'down x 1 a').outs;
     expect(byKey).toMatchObject({
       steps: expect.arrayContaining([
-        { item: 'ignition-off', as: 'not-done', why: 'does not apply to this engine' },
+        { item: 'ignition-off', as: 'not-done', why: 'does-not-apply-to-this-engine' },
       ]),
     });
     const [typed] = type(ROUTINE_JOBS.list, 'x 4 no_key_here enter a').outs;
@@ -238,7 +238,7 @@ describe('a proposed figure', () => {
 describe('an exception', () => {
   it('gives a pull to another cylinder', () => {
     expect(type(worked, 'c 1 enter 7 enter 1').outs).toEqual([
-      { do: 'give-pull', pull: 5, cylinder: 7, why: 'the wrench was on that plug' },
+      { do: 'give-pull', pull: 5, cylinder: 7, why: 'wrench-was-on-that-plug' },
     ]);
   });
 
@@ -253,7 +253,7 @@ describe('an exception', () => {
       pull: 4,
       cylinder: 2,
       on: 4,
-      why: 'its plug was only finger-tight',
+      why: 'only-finger-tight',
     });
     if (command !== undefined && command !== 'quit' && 'do' in command)
       shop.give({ kind: 'command', command });
@@ -265,14 +265,14 @@ describe('an exception', () => {
       { do: 'start-again', cylinder: 5, newPlug: true, why: 'it fell' },
     ]);
     expect(type(worked, 'c 2 3 enter 1 1').outs).toEqual([
-      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread or seat needs a look' },
+      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread-or-seat-to-look-at' },
     ]);
   });
 
   it('lets a pull over the window stay by name and reason only', () => {
     expect(type(asking, 'k enter').input.form?.fault).toContain('name');
     expect(type(asking, 'k Åsa_Öst enter 2').outs).toEqual([
-      { do: 'accept', pull: 5, by: 'Åsa Öst', reason: 'the service information allows it' },
+      { do: 'accept', pull: 5, by: 'Åsa Öst', reason: 'service-information-allows-it' },
     ]);
     expect(type(asking, 'k Foreman enter 3 enter').outs).toEqual([]);
     expect(type(worked, 'k').outs).toEqual([]);
@@ -293,10 +293,10 @@ describe('an exception', () => {
     shop.gap(0.75);
     shop.gap(0.95);
     expect(type(shop.bench.state(), 'u enter 1').outs).toEqual([
-      { do: 'take-back', said: 2, why: 'the wrong key was pressed' },
+      { do: 'take-back', said: 2, why: 'wrong-key-pressed' },
     ]);
     expect(type(shop.bench.state(), 'u down enter 2').outs).toEqual([
-      { do: 'take-back', said: 1, why: 'measured or read again' },
+      { do: 'take-back', said: 1, why: 'measured-or-read-again' },
     ]);
     expect(type(jobWith(0), 'u').input.form).toBeNull();
   });
@@ -304,7 +304,7 @@ describe('an exception', () => {
   it('records a plug that no wrench reaches as turned by an angle', () => {
     const job = jobWith(2);
     expect(type(job, 'c 3 enter 1/2_turn enter 1').outs).toEqual([
-      { do: 'fit-by-angle', cylinder: 5, turn: '1/2 turn', why: 'no room for the wrench' },
+      { do: 'fit-by-angle', cylinder: 5, turn: '1/2 turn', why: 'no-room-for-the-wrench' },
     ]);
   });
 
@@ -387,6 +387,23 @@ describe('a gauge that types', () => {
     for (const job of [jobWith(2), asking, ROUTINE_JOBS.windows, ROUTINE_JOBS.list, ROUTINE_JOBS.afterwards])
       expect(type(job, '0.75 enter', types).outs).toEqual([{ typed: '0.75' }]);
     expect(type(jobWith(2), '.030_in enter', types).outs).toEqual([{ typed: '.030 in' }]);
+  });
+
+  it.each(['27.5 N·m', '27.5N·m', '27.5 Nm', '27,5 N.m', '20 lbf·ft', '20 ft-lb', '2.8 kgf·m'])(
+    'and a wrench that is typed has its unit with it: %s',
+    (text) => {
+      const both = newInputState({ types: true, typedUnits: { torque: 'N·m', length: 'mm' } });
+      for (const job of [jobWith(2), asking, ROUTINE_JOBS.windows, ROUTINE_JOBS.list]) {
+        const { input, outs } = type(job, `${text.replaceAll(' ', '_')} enter`, both);
+        expect([outs, input.quiet]).toEqual([[{ typed: text }], false]);
+      }
+    },
+  );
+
+  it('has no letter that begins no unit of this station: it is a key', () => {
+    expect(type(jobWith(2), '27.5 m', types).input).toMatchObject({ figure: '27.5m', quiet: false });
+    expect(type(jobWith(2), '27.5 c', types).input.form?.kind).toBe('exceptions');
+    expect(type(ROUTINE_JOBS.oldPlugs, '27.5 n', types).outs).toHaveLength(1);
   });
 
   it('does so into an open line too, which stays empty', () => {

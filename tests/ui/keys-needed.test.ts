@@ -1,13 +1,26 @@
 /** How many keys an engine takes, counted as a person presses them while hands work at the tools. */
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { phaseOf } from '../../src/job/phase.ts';
+import { replay } from '../../src/job/replay.ts';
 import { USUAL_ROUTINE } from '../../src/job/routine.ts';
 import { type InputState, newInputState, pressed } from '../../src/ui/input-state.ts';
-import { exampleOrder, workshop } from '../job/workshop.ts';
+import { exampleOrder, handsOn, workshop } from '../job/workshop.ts';
+
+/** What each way took, printed at the end. */
+const table: (readonly [string, number])[] = [];
+afterAll(() => {
+  const lines = table.map(([what, keys]) => `  ${String(keys).padStart(3)}  ${what}`);
+  process.stdout.write(`keys on a V8\n${lines.join('\n')}\n`);
+});
+
+/** Holds a way to so many keys, and has it in the table. */
+function needs(what: string, keys: number, allowed: number): void {
+  table.push([what, keys]);
+  expect(keys).toBe(allowed);
+}
 
 /** A bench with hands and a keyboard; `keys` counts what was pressed in each phase. */
-function atTheBench() {
-  const shop = workshop(exampleOrder(8), USUAL_ROUTINE);
+function atTheBench(shop: Shop = workshop(exampleOrder(8), USUAL_ROUTINE)) {
   const counted = new Map<string, number>();
   let input: InputState = newInputState();
   const press = (...keys: readonly string[]) => {
@@ -24,6 +37,10 @@ function atTheBench() {
   const all = () => [...counted.values()].reduce((sum, n) => sum + n, 0);
   return { shop, press, counted, all };
 }
+type Shop = Pick<
+  ReturnType<typeof workshop>,
+  'bench' | 'give' | 'gap' | 'pull' | 'events' | 'cylinder' | 'halfPull' | 'loosen' | 'rest'
+>;
 type Bench = ReturnType<typeof atTheBench>;
 
 const EIGHT = [1, 2, 3, 4, 5, 6, 7, 8];
@@ -45,7 +62,8 @@ describe('keys on a V8', () => {
     finished(bench);
     expect(bench.shop.bench.state().closed).toEqual({ complete: true, open: [] });
     expect(bench.counted.get('torque') ?? 0).toBe(0);
-    expect(bench.all()).toBe(16);
+    needs('nothing out of the ordinary, all of it', bench.all(), 16);
+    expect(bench.all()).toBeLessThanOrEqual(24);
   });
 
   it('for a torque beyond the window: one', () => {
@@ -53,7 +71,7 @@ describe('keys on a V8', () => {
     bench.shop.pull(34);
     const before = bench.all();
     bench.press('b');
-    expect(bench.all() - before).toBe(1);
+    needs('a torque over the window, backed out', bench.all() - before, 1);
     for (const _ of EIGHT) bench.shop.pull(27.5);
     finished(bench);
     expect(bench.shop.bench.state().closed?.complete).toBe(true);
@@ -63,7 +81,7 @@ describe('keys on a V8', () => {
     const bench = prepared();
     const before = bench.all();
     bench.press('d', 'enter');
-    expect(bench.all() - before).toBe(2);
+    needs('a dropped plug', bench.all() - before, 2);
     expect(bench.shop.bench.state().cylinders[0]).toMatchObject({ gap: 'again' });
     expect(bench.shop.events.at(-1)).toEqual({ type: 'plug-scrapped', cylinder: 1, reason: 'dropped' });
   });
@@ -75,7 +93,7 @@ describe('keys on a V8', () => {
     bench.shop.gap(0.85);
     for (const _ of EIGHT) bench.shop.gap(0.75);
     expect(bench.shop.bench.state().cylinders.every(({ gap }) => gap === 'done')).toBe(true);
-    expect(bench.all()).toBe(before);
+    needs('a gap out of the window', bench.all() - before, 0);
   });
 
   it('for a pull on another cylinder than the one that was due: six', () => {
@@ -83,7 +101,7 @@ describe('keys on a V8', () => {
     bench.shop.pull(27.5);
     const before = bench.all();
     bench.press('c', '1', 'enter', '7', 'enter', '1');
-    expect(bench.all() - before).toBe(6);
+    needs('a pull on another cylinder', bench.all() - before, 6);
     expect(bench.shop.cylinder(7).torque).toBe('done');
     expect(bench.shop.cylinder(1).torque).toBe('todo');
   });
@@ -94,8 +112,47 @@ describe('keys on a V8', () => {
     expect(phaseOf(bench.shop.bench.state())).toBe('new-plugs');
     const before = bench.all();
     bench.press('u', 'enter', 'enter');
-    expect(bench.all() - before).toBe(3);
+    needs('what was said last, taken back', bench.all() - before, 3);
     expect(phaseOf(bench.shop.bench.state())).toBe('old-plugs');
     expect(Object.values(bench.shop.bench.state().oldPlugs).every(({ read }) => read === null)).toBe(true);
   });
+
+  it('to go on after the program was killed between two pulls: none on the screen', () => {
+    const killed = prepared();
+    for (const _ of [1, 2, 3]) killed.shop.pull(27.5);
+    const bench = resumed(killed);
+    const before = bench.all();
+    for (const _ of [4, 5, 6, 7, 8]) bench.shop.pull(27.5);
+    needs('gone on with after a kill between two pulls', bench.all() - before, 0);
+    finished(bench);
+    expect(bench.shop.bench.state().closed).toEqual({ complete: true, open: [] });
+  });
+
+  it('to go on after the program was killed in the middle of a pull: one, which says what became of it', () => {
+    const killed = prepared();
+    killed.shop.pull(27.5);
+    killed.shop.rest();
+    killed.shop.halfPull(26);
+    killed.shop.give({ kind: 'flush' });
+    const bench = resumed(killed);
+    bench.shop.rest();
+    const before = bench.all();
+    bench.press('b');
+    needs('gone on with after a kill in the middle of a pull', bench.all() - before, 1);
+    bench.shop.loosen(12);
+    for (const _ of [2, 3, 4, 5, 6, 7, 8]) bench.shop.pull(27.5);
+    finished(bench);
+    expect(bench.shop.bench.state().closed?.complete).toBe(true);
+  });
 });
+
+/** The program is started anew on what the log holds. */
+function resumed({ shop }: Bench): Bench {
+  const back = replay(shop.events);
+  if (!back.ok) throw new Error(back.error.message);
+  const events = [...shop.events];
+  const hands = { ...handsOn(back.value, events), bench: back.value, events };
+  hands.give({ kind: 'session', program: 'plugmark test', platform: 'test' });
+  hands.join();
+  return atTheBench(hands);
+}

@@ -56,6 +56,17 @@ afterEach(() => {
 });
 
 describe('the live screen', () => {
+  it('leaves its summary broken between words', async () => {
+    const { screen, keyboard, quit, done } = started();
+    await shows(screen, TITLE);
+    keyboard.write('q');
+    await until(() => expect(quit).toHaveBeenCalled());
+    await done;
+    const lines = afterwards(screen).split('\n');
+    for (const line of lines) expect(line.length).toBeLessThanOrEqual(80);
+    expect(lines.some((line) => /^ {2}\S/.test(line))).toBe(true);
+  });
+
   it.each([
     ['q', 'q'],
     ['Ctrl-C', '\u0003'],

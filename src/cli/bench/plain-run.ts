@@ -13,6 +13,7 @@ import { impossibleTorque, type TypedUnits } from '../../ui/typed-figure.ts';
 import { w } from '../../words/catalogue.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
+import { print as printWrapped } from '../terminal/wrapped.ts';
 import { timeOfDay, timeWithOffset, utcOffset } from './shop-time.ts';
 
 /** A job in plain lines: what it runs on, and where what is said to it goes. */
@@ -115,7 +116,7 @@ export function inLines(run: InLines): Promise<void> {
         },
         error: reject,
         complete: () => {
-          for (const line of summaryLines(look().job, ascii)) print(line);
+          printWrapped(summaryLines(look().job, ascii));
           resolve();
         },
       });

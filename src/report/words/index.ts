@@ -17,6 +17,7 @@ export * from './phone.ts';
 export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';
+export { reasonWords } from './reason.ts';
 export { instrumentRefusalText } from './refusal.ts';
 export * from './routine.ts';
 export * from './source.ts';

@@ -36,7 +36,7 @@ export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) 
     w`STOP: a plug still turned, but every cylinder is done (${why}). Was it ${name}?`,
   'by-plan': ({ name, why }) => w`Was that ${name}? (${why}.)`,
   early: ({ name, held }) =>
-    w`STOP: ${name} was pulled too early: it proves nothing. First ${stepsToDo(held)}. Back the plug out and do it again.`,
+    w`STOP: ${name} was pulled too early: it proves nothing. Back the plug out. Before it goes in again, ${stepsToDo(held)}.`,
   unsure: ({ why }) => w`What was this pull? (${why}.)`,
 };
 

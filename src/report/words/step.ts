@@ -45,6 +45,7 @@ export const OUT_OF_TURN_WORDS: Readonly<Record<OutOfTurn, string>> = phrases({
   'new-plugs': 'the new plugs are not checked',
   'old-gap-known': 'the gap of this old plug was measured already',
   'plug-fitted': 'the plug whose gap is open is in the engine',
+  'pulled-early': 'a plug was pulled before its gap was measured',
   'none-due': 'no gap is due',
   'not-possible': 'no spark plug has such a gap',
 });
@@ -57,6 +58,7 @@ export const OUT_OF_TURN_NEXT: Readonly<Record<OutOfTurn, string>> = phrases({
   'new-plugs': 'First check the new plugs.',
   'old-gap-known': 'Confirm how this plug looks, then measure the next.',
   'plug-fitted': 'Take the plug out and start it again.',
+  'pulled-early': 'Back that plug out and press b. Then measure it.',
   'none-due': 'Go on.',
   'not-possible': 'Measure again, and check the unit.',
 });

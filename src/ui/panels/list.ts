@@ -4,7 +4,7 @@
  */
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
-import { choiceText, itemText, reasonText } from '../../report/words/index.ts';
+import { choiceText, itemText, reasonText, reasonWords } from '../../report/words/index.ts';
 import { phrases, w } from '../../words/catalogue.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
@@ -168,7 +168,7 @@ function itemLines(
     { text, bold: pointed },
   ]);
   if (not) {
-    const why = printable(w`not done: ${answer?.why ?? ''}`, columns - 8, glyphs.ascii);
+    const why = printable(w`not done: ${reasonWords(answer?.why ?? '')}`, columns - 8, glyphs.ascii);
     return [...lines, [{ text: `      ${why}`, tone: 'bad' }]];
   }
   const why =
@@ -216,6 +216,6 @@ export function listKeys(draft: ListDraft, job: JobState, types: boolean): reado
     (item) => item.choices === undefined && draft.answers[item.id] === undefined,
   );
   const tick = choices === undefined ? [w`[${spaceBar()}] tick`] : choose;
-  const whole = all ? w`[a] all, I read them` : w`[Enter] confirm`;
+  const whole = all ? w`[a] all, read` : w`[Enter] confirm`;
   return [...tick, whole, w`[x] not done`, w`[${upDown()}] item`];
 }

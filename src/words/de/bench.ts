@@ -304,7 +304,11 @@ export const ENTRIES: Entries = {
     'An welche Zündkerze kommt kein Drehmomentschlüssel? Sie gilt nicht als durch Drehmoment nachgewiesen.',
   'How far did you turn cylinder {0} from finger-tight? {1}':
     'Wie weit wurde Zylinder {0} ab handfest gedreht? {1}',
-  'For example: 1/2 turn.': 'Zum Beispiel: 1/2 turn.',
+  'For example: 1/2 turn, or 180°.': 'Zum Beispiel: 1/2 turn, oder 180°.',
+  '{0} is not possible: a plug is turned by {1}° to {2}°.':
+    '{0} ist nicht möglich: eine Kerze wird um {1}° bis {2}° gedreht.',
+  '"{0}" is no turn. For example: 1/2 turn, or 180°.':
+    '„{0}“ ist kein Drehwinkel. Zum Beispiel: 1/2 turn, oder 180°.',
   'Why was cylinder {0} not turned with a wrench that sends its angle?':
     'Warum wurde Zylinder {0} nicht mit einem Schlüssel gedreht, der seinen Winkel sendet?',
   'Why was cylinder {0} not pulled with the wrench?':
@@ -594,7 +598,7 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] wählen',
   '[1-{0}] choose': '[1-{0}] wählen',
   '[{0}] tick': '[{0}] abhaken',
-  '[a] all, I read them': '[a] alle, gelesen',
+  '[a] all, read': '[a] alle, gelesen',
   '[Enter] confirm': '[Enter] bestätigen',
   '[x] not done': '[x] nicht',
   '[{0}] item': '[{0}] Zeile',

@@ -402,8 +402,8 @@ export const ENTRIES: Entries = {
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
     'HALT: eine Zündkerze drehte sich noch, aber alle Zylinder sind fertig ({0}). War es {1}?',
   'Was that {0}? ({1}.)': 'War das {0}? ({1}.)',
-  'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    'HALT: {0} wurde zu früh angezogen: das weist nichts nach. Zuerst {1}. Zündkerze herausdrehen und neu machen.',
+  'STOP: {0} was pulled too early: it proves nothing. Back the plug out. Before it goes in again, {1}.':
+    'HALT: {0} wurde zu früh angezogen: das weist nichts nach. Zündkerze herausdrehen. Bevor sie wieder hineinkommt: {1}.',
   'What was this pull? ({0}.)': 'Was war dieser Zug? ({0}.)',
   'In a hot head the threads seize, and come out with the plug.':
     'Im heißen Zylinderkopf fressen die Gewinde und kommen mit der Kerze heraus.',
@@ -544,6 +544,10 @@ export const ENTRIES: Entries = {
     'der Elektrodenabstand dieser alten Zündkerze wurde schon gemessen',
   'the plug whose gap is open is in the engine':
     'die Zündkerze, deren Elektrodenabstand offen ist, sitzt im Motor',
+  'a plug was pulled before its gap was measured':
+    'eine Zündkerze wurde angezogen, bevor ihr Elektrodenabstand gemessen war',
+  'Back that plug out and press b. Then measure it.':
+    'Diese Zündkerze herausdrehen und b drücken. Dann sie messen.',
   'no gap is due': 'kein Elektrodenabstand ist an der Reihe',
   'no spark plug has such a gap': 'keine Zündkerze hat einen solchen Elektrodenabstand',
   'First confirm the windows.': 'Zuerst die Sollbereiche bestätigen.',

@@ -299,7 +299,10 @@ export const ENTRIES: Entries = {
     '¿A qué bujía no llega ninguna llave dinamométrica? No contará como demostrada por el par.',
   'How far did you turn cylinder {0} from finger-tight? {1}':
     '¿Cuánto se giró el cilindro {0} desde el apriete a mano? {1}',
-  'For example: 1/2 turn.': 'Por ejemplo: 1/2 turn.',
+  'For example: 1/2 turn, or 180°.': 'Por ejemplo: 1/2 turn, o 180°.',
+  '{0} is not possible: a plug is turned by {1}° to {2}°.':
+    '{0} no es posible: una bujía se gira de {1}° a {2}°.',
+  '"{0}" is no turn. For example: 1/2 turn, or 180°.': '«{0}» no es un giro. Por ejemplo: 1/2 turn, o 180°.',
   'Why was cylinder {0} not turned with a wrench that sends its angle?':
     '¿Por qué no se giró el cilindro {0} con una llave que envíe su ángulo?',
   'Why was cylinder {0} not pulled with the wrench?': '¿Por qué no se apretó el cilindro {0} con la llave?',
@@ -581,7 +584,7 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] elegir',
   '[1-{0}] choose': '[1-{0}] elegir',
   '[{0}] tick': '[{0}] marcar',
-  '[a] all, I read them': '[a] todo, leído',
+  '[a] all, read': '[a] todo, leído',
   '[Enter] confirm': '[Enter] confirmar',
   '[x] not done': '[x] no hecho',
   '[{0}] item': '[{0}] línea',

@@ -395,8 +395,8 @@ export const ENTRIES: Entries = {
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
     'ALTO: una bujía aún giró, pero todos los cilindros están hechos ({0}). ¿Era el {1}?',
   'Was that {0}? ({1}.)': '¿Era el {0}? ({1}.)',
-  'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    'ALTO: el {0} se apretó demasiado pronto: no demuestra nada. Primero {1}. Sacar la bujía y repetir.',
+  'STOP: {0} was pulled too early: it proves nothing. Back the plug out. Before it goes in again, {1}.':
+    'ALTO: el {0} se apretó demasiado pronto: no demuestra nada. Sacar la bujía. Antes de volver a montarla: {1}.',
   'What was this pull? ({0}.)': '¿Qué fue este tirón? ({0}.)',
   'In a hot head the threads seize, and come out with the plug.':
     'En una culata caliente la rosca se agarrota y sale con la bujía.',
@@ -525,6 +525,8 @@ export const ENTRIES: Entries = {
   'the new plugs are not checked': 'las bujías nuevas no están comprobadas',
   'the gap of this old plug was measured already': 'la separación de esta bujía vieja ya se midió',
   'the plug whose gap is open is in the engine': 'la bujía cuya separación está pendiente está en el motor',
+  'a plug was pulled before its gap was measured': 'se apretó una bujía antes de medir su separación',
+  'Back that plug out and press b. Then measure it.': 'Sacar esa bujía y pulsar b. Después medirla.',
   'no gap is due': 'no toca ninguna separación',
   'no spark plug has such a gap': 'ninguna bujía tiene una separación así',
   'First confirm the windows.': 'Primero confirmar los márgenes.',

@@ -302,7 +302,11 @@ export const ENTRIES: Entries = {
     "Quelle bougie aucune clé dynamométrique n'atteint-elle ? Elle ne comptera pas comme prouvée par le couple.",
   'How far did you turn cylinder {0} from finger-tight? {1}':
     'De combien le cylindre {0} a-t-il été tourné après serrage à la main ? {1}',
-  'For example: 1/2 turn.': 'Par exemple : 1/2 turn.',
+  'For example: 1/2 turn, or 180°.': 'Par exemple : 1/2 turn, ou 180°.',
+  '{0} is not possible: a plug is turned by {1}° to {2}°.':
+    '{0} n’est pas possible : une bougie se tourne de {1}° à {2}°.',
+  '"{0}" is no turn. For example: 1/2 turn, or 180°.':
+    '« {0} » n’est pas un angle. Par exemple : 1/2 turn, ou 180°.',
   'Why was cylinder {0} not turned with a wrench that sends its angle?':
     "Pourquoi le cylindre {0} n'a-t-il pas été tourné avec une clé qui envoie son angle ?",
   'Why was cylinder {0} not pulled with the wrench?':
@@ -588,7 +592,7 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] choisir',
   '[1-{0}] choose': '[1-{0}] choisir',
   '[{0}] tick': '[{0}] cocher',
-  '[a] all, I read them': '[a] tous, lus',
+  '[a] all, read': '[a] tous, lus',
   '[Enter] confirm': '[Enter] confirmer',
   '[x] not done': '[x] non fait',
   '[{0}] item': '[{0}] ligne',

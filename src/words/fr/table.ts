@@ -400,8 +400,8 @@ export const ENTRIES: Entries = {
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
     'STOP : une bougie tournait encore, mais tous les cylindres sont faits ({0}). Était-ce le {1} ?',
   'Was that {0}? ({1}.)': 'Était-ce le {0} ? ({1}.)',
-  'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    "STOP : le {0} a été serré trop tôt : cela ne prouve rien. D'abord {1}. Dévisser la bougie et recommencer.",
+  'STOP: {0} was pulled too early: it proves nothing. Back the plug out. Before it goes in again, {1}.':
+    'STOP : le {0} a été serré trop tôt : cela ne prouve rien. Dévisser la bougie. Avant de la remettre : {1}.',
   'What was this pull? ({0}.)': "Qu'était cette traction ? ({0}.)",
   'In a hot head the threads seize, and come out with the plug.':
     'Dans une culasse chaude, le filetage grippe et sort avec la bougie.',
@@ -538,6 +538,10 @@ export const ENTRIES: Entries = {
   'the gap of this old plug was measured already': "l'écartement de cette ancienne bougie a déjà été mesuré",
   'the plug whose gap is open is in the engine':
     "la bougie dont l'écartement reste à mesurer est dans le moteur",
+  'a plug was pulled before its gap was measured':
+    'une bougie a été serrée avant que son écartement soit mesuré',
+  'Back that plug out and press b. Then measure it.':
+    'Dévisser cette bougie et appuyer sur b. Puis la mesurer.',
   'no gap is due': "aucun écartement n'est à mesurer",
   'no spark plug has such a gap': "aucune bougie n'a un tel écartement",
   'First confirm the windows.': "Confirmer d'abord les plages.",

@@ -113,7 +113,7 @@ function byAngle(): Buffer {
   const shop = turningShop({ specification: { torque: '1/2-2/3 turn' }, on: AT.slice(0, 10) });
   shop.stroke(28, (nm) => 7.5 * nm);
   for (const cylinder of [2, 3, 4])
-    shop.say({ do: 'fit-by-angle', cylinder, turn: '1/2 turn', why: 'no room for the wrench' });
+    shop.say({ do: 'fit-by-angle', cylinder, turn: '1/2 turn', why: 'no-room-for-the-wrench' });
   shop.say({ do: 'close' });
   const { job } = shop.bench.state().order;
   return alone(shop.events, job, stationOf(shop.events));
