@@ -8,6 +8,8 @@ import type { HciSocketClass } from './load.ts';
  */
 export const AIR = 'PLUGMARK_AIR';
 
+const GIVEN_BACK_MS = 1_000;
+
 /** The class that noble makes its socket from. Rejects where nobody plays there. */
 export async function socketOnAir(path: string): Promise<HciSocketClass> {
   const line = await new Promise<Socket>((resolve, reject) => {
@@ -29,9 +31,11 @@ export async function socketOnAir(path: string): Promise<HciSocketClass> {
       hears = (packet) => void this.emit('data', packet);
     }
 
+    /** A radio that is begun anew takes the line again; else it is given back, and another program may have it. */
     stop(): void {
       hears = null;
       line.unref();
+      setTimeout(() => hears ?? line.destroy(), GIVEN_BACK_MS).unref();
     }
 
     isDevUp(): boolean {

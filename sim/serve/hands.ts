@@ -12,7 +12,10 @@ export class Hands {
   readonly #bench: Bench;
   readonly #random: Random;
 
-  constructor({ cylinders, lowerNm, upperNm, gapLowerMm, gapUpperMm }: NonNullable<Scenario['engine']>, seed: number) {
+  constructor(
+    { cylinders, lowerNm, upperNm, gapLowerMm, gapUpperMm }: NonNullable<Scenario['engine']>,
+    seed: number,
+  ) {
     this.#random = new Random(seed).fork('hands');
     this.#bench = createBench({
       seed,

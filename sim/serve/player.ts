@@ -1,9 +1,9 @@
-import type { Profile } from '../../drivers/profile/schema.ts';
 import type { Layout } from '../../drivers/profile/layout-schema.ts';
+import type { Profile } from '../../drivers/profile/schema.ts';
 import { type Seen, Sender } from '../devices/device.ts';
 import type { Emission } from '../physics/bench.ts';
-import { DEG_EXPONENT } from '../physics/gyroscope.ts';
 import { COUNTS_PER_MM } from '../physics/gauge.ts';
+import { DEG_EXPONENT } from '../physics/gyroscope.ts';
 import { NM_PER_COUNT } from '../physics/sensor.ts';
 import { Random } from '../random.ts';
 import type { Scheduler } from '../scheduler.ts';
