@@ -41,6 +41,7 @@ export const PROBLEM_CODES = [
   'device-library',
   'device-no-ed25519',
   'device-not-heard',
+  'device-silent',
   'disclosure',
   'driver-form',
   'driver-missing',

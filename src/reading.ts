@@ -32,6 +32,10 @@ export interface LinkEnd {
 export const missReasonSchema = z.enum([...linkEndReasonSchema.options, 'counter-jumped', 'too-many']);
 export type MissReason = z.infer<typeof missReasonSchema>;
 
+/** What speaks against the profile of a tool: bytes that it does not describe, or figures that cannot be. */
+export const contradictionSchema = z.enum(['bytes', 'figures']);
+export type Contradiction = z.infer<typeof contradictionSchema>;
+
 /** Why a device that looks like the tool was not taken for it. */
 export const refusalReasonSchema = z.enum([
   'same-name',
@@ -107,6 +111,13 @@ export type Reading =
       /** How many are missing, where the tool counts its readings; else only the length is known. */
       readonly readings?: number;
       readonly reason: MissReason;
+    }
+  /** What came shows that the profile is not that of this device: nothing that it makes of the bytes can be relied on. */
+  | {
+      readonly kind: 'contradicted';
+      readonly n: number;
+      readonly atUs: number;
+      readonly because: Contradiction;
     };
 
 const text = z.string().max(256);

@@ -1,4 +1,4 @@
-import type { LinkEnd, MissReason, Reading } from '../../src/reading.ts';
+import type { Contradiction, LinkEnd, MissReason, Reading } from '../../src/reading.ts';
 
 /** A reading before it has its number; `atUs` is its arrival. */
 export type Arrival =
@@ -10,6 +10,7 @@ export type Arrival =
     }
   | { readonly kind: 'not-known'; readonly atUs: number }
   | { readonly kind: 'raw'; readonly atUs: number; readonly source: string; readonly hex: string }
+  | { readonly kind: 'contradicted'; readonly atUs: number; readonly because: Contradiction }
   /** The tool's own counter skipped `readings`, or the station let them fall; since the last reading. */
   | {
       readonly kind: 'missed';

@@ -3,6 +3,7 @@ import { decoderOf } from './decoder.ts';
 import { MOST_BYTES } from './field-schema.ts';
 import { ownSize } from './field-size.ts';
 import { type Decoder, type Frame, wrongFrame } from './frame.ts';
+import { checksumHolds } from './frame-checksum.ts';
 import { Held, type Piece } from './held.ts';
 import type { Frames, Layout } from './layout-schema.ts';
 import { type ByteOrder, readUnsigned, sizeOf } from './number.ts';
@@ -16,6 +17,8 @@ import { type ByteOrder, readUnsigned, sizeOf } from './number.ts';
 export interface Cut extends Piece {
   readonly frame?: Frame;
   readonly problem?: Problem;
+  /** It came whole, and the profile does not describe it. */
+  readonly isStrange?: true;
 }
 type Out = (cut: Cut) => void;
 
@@ -33,12 +36,16 @@ export abstract class Framer {
   readonly quietUs: number;
   protected readonly held = new Held();
   protected readonly decode: Decoder;
+  protected readonly layout: Layout;
+  /** The frame whose bytes come next was whole. */
+  protected isStrange = false;
   /** What comes belongs to no frame that began here. */
   protected skipping: boolean;
   #lastUs: number;
 
-  constructor(decode: Decoder, quietMs: number, isStartKnown: boolean, openedUs: number) {
-    this.decode = decode;
+  constructor(layout: Layout, quietMs: number, isStartKnown: boolean, openedUs: number) {
+    this.layout = layout;
+    this.decode = decoderOf(layout);
     this.quietUs = quietMs * 1_000;
     this.skipping = !isStartKnown;
     this.#lastUs = openedUs;
@@ -67,14 +74,22 @@ export abstract class Framer {
   protected abstract cut(out: Out, final: boolean): void;
 
   protected raw(length: number, why: string, out: Out): void {
-    out({ ...this.held.take(length), problem: wrongFrame(0, why) });
+    const problem = wrongFrame(0, why);
+    out({ ...this.held.take(length), problem, ...(this.isStrange && { isStrange: true }) });
+    this.isStrange = false;
   }
 
   protected whole(length: number, behind: number, out: Out): void {
     const piece = this.held.take(length + behind);
-    const decoded = this.decode(piece.bytes.subarray(0, length));
+    const frame = piece.bytes.subarray(0, length);
+    const decoded = this.decode(frame);
     const { bytes, atUs } = piece;
-    out(decoded.ok ? { bytes, atUs, frame: decoded.value } : { bytes, atUs, problem: decoded.error });
+    if (decoded.ok) {
+      out({ bytes, atUs, frame: decoded.value });
+      return;
+    }
+    const isStrange = checksumHolds(this.layout, frame) !== false;
+    out({ bytes, atUs, problem: decoded.error, ...(isStrange && { isStrange }) });
   }
 }
 
@@ -163,12 +178,15 @@ class LengthFramer extends Framer {
         if (!final) return;
         why = UNFINISHED;
       } else if (length > 0) {
-        const decoded = this.decode(this.held.bytes.subarray(0, length));
+        const frame = this.held.bytes.subarray(0, length);
+        const decoded = this.decode(frame);
         if (decoded.ok) {
           out({ ...this.held.take(length), frame: decoded.value });
           continue;
         }
         why = decoded.error.message;
+        // Without a checksum it may as well be the wrong place to begin.
+        this.isStrange = checksumHolds(this.layout, frame) === true;
       } else why = 'its size is none of a frame';
       // It was no frame: the next one may begin within it, where its beginning can be told.
       if (this.#start.length > 0) {
@@ -213,13 +231,12 @@ export function framerOf(
   { frames, layout }: { readonly frames: Frames; readonly layout: Layout },
   { openedUs, fromStart }: FramerOptions,
 ): Framer {
-  const decode = decoderOf(layout);
   const start = startOf(layout);
   const quietMs = frames.by === 'packet' ? QUIET_MS : (frames.quietMs ?? QUIET_MS);
-  const rest = [decode, quietMs, fromStart || start.length > 0, openedUs] as const;
+  const rest = [layout, quietMs, fromStart || start.length > 0, openedUs] as const;
   switch (frames.by) {
     case 'packet':
-      return new PacketFramer(decode, QUIET_MS, true, openedUs);
+      return new PacketFramer(layout, QUIET_MS, true, openedUs);
     case 'delimiter':
       return new DelimiterFramer(Buffer.from(frames.hex, 'hex'), ...rest);
     case 'time':

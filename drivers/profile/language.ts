@@ -7,6 +7,7 @@ import { OptionalReader, pick } from '../bluetooth/optional.ts';
 import type { RemoteCharacteristic } from '../radio/radio.ts';
 import { valueScaling } from './decoder.ts';
 import { scalingOf } from './figure.ts';
+import { driverBy } from './name.ts';
 import type { BluetoothProfile, Profile } from './schema.ts';
 import { FrameStream } from './stream.ts';
 import { paused, regularly } from './timed.ts';
@@ -19,7 +20,7 @@ interface Endpoint {
 /** The language of a Bluetooth device that a profile describes. */
 export function described(profile: BluetoothProfile): Language {
   return {
-    driver: 'profile',
+    driver: driverBy('profile', profile),
     quantity: profile.quantity,
     advertised: profile.link.advertised,
     services: [...new Set(endpointsOf(profile).map(({ service }) => service))],

@@ -3,6 +3,7 @@ import { samplingFunctionSchema } from '../../src/reading.ts';
 import { faultsOf } from './faults.ts';
 import { framesSchema, layoutSchema } from './layout-schema.ts';
 import { type BluetoothLink, linkSchema, type SerialLink } from './link-schema.ts';
+import { PROFILE_UNITS } from './unit.ts';
 
 /*
  * A device described without code, form `plugmark/profile/2`; "plugmark manual profiles". How the stream of bytes is cut
@@ -14,6 +15,18 @@ export const profileSchema = z
   .strictObject({
     form: z.literal('plugmark/profile/2'),
     title: z.string().min(1).max(120).describe('A name for the device.'),
+    taught: z
+      .strictObject({
+        unit: z.enum(PROFILE_UNITS).describe('Unit of the figures.'),
+        step: z.string().max(20).describe('The smallest step of the display.'),
+        figures: z.array(z.number()).min(3).max(100).describe('What the display showed, in `unit`.'),
+        proof: z.number().describe('The figure that was kept back, and that the profile then read.'),
+        frames: z.int().min(1).describe('How many frames it explains, each byte of them.'),
+      })
+      .exactOptional()
+      .describe(
+        'What it was found from, where no document publishes the layout. A job stops using such a profile once the device sends three frames that it does not describe.',
+      ),
     source: z.string().min(1).max(400).describe('The document that publishes the layout.'),
     quantity: z.enum(['torque', 'length']).describe('What it measures.'),
     link: linkSchema.describe('How it is reached.'),

@@ -1,4 +1,5 @@
 import type { Arrival } from '../bluetooth/counter.ts';
+import { Contradictions } from './contradiction.ts';
 import { placedIn, scalingOf } from './figure.ts';
 import type { Frame } from './frame.ts';
 import { type Cut, type Framer, framerOf } from './framer.ts';
@@ -22,6 +23,8 @@ export class FrameStream {
   readonly #framer: Framer;
   readonly #put: (arrival: Arrival) => void;
   readonly #options: StreamOptions;
+  readonly #contradictions: Contradictions;
+  #isContradicted = false;
   readonly #counter: CounterField | undefined;
   readonly #sampleSpacingUs: number;
   readonly #frameSpacingUs: number;
@@ -38,6 +41,7 @@ export class FrameStream {
     this.#framer = framerOf(profile, { openedUs: options.openedUs, fromStart: isAsked });
     this.#put = put;
     this.#options = options;
+    this.#contradictions = new Contradictions(profile);
     this.#counter = counterOf(profile.layout);
     this.#fullTurn = fullTurnOf(profile.layout);
     this.#sampleSpacingUs = spacingUs(samplesOf(profile.layout)?.spacingMs);
@@ -78,7 +82,17 @@ export class FrameStream {
     }
   }
 
-  #putCut({ bytes, frame }: Cut, atUs: number): void {
+  #putCut(cut: Cut, atUs: number): void {
+    const because = this.#isContradicted ? null : this.#contradictions.take(cut);
+    // In front of what shows it: no figure of that frame counts.
+    if (because !== null) {
+      this.#isContradicted = true;
+      this.#put({ kind: 'contradicted', atUs: this.#stampUs(atUs), because });
+    }
+    this.#putPiece(cut, atUs);
+  }
+
+  #putPiece({ bytes, frame }: Cut, atUs: number): void {
     // What is asked for more often than it changes is one reading, not many.
     if (this.#skipsSame) {
       if (this.#last?.equals(bytes) === true) return;

@@ -1,6 +1,7 @@
 import type { Problem } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
 import { type After, realAfter, within } from '../after.ts';
+import { AIR, socketOnAir } from './air.ts';
 import type { Bonds } from './bonds.ts';
 import { loadNoble, type NobleOptions } from './load.ts';
 import type { Noble } from './noble.ts';
@@ -23,16 +24,35 @@ export interface RadioOptions extends NobleOptions {
 }
 
 /**
- * Opens the adapter of this machine, or a simulated controller when `socket` is given, and waits until it is on.
+ * Opens the adapter of this machine, or a simulated controller where there is one, and waits until it is on.
  * The problem says in one sentence why there is none; nothing stays behind then.
  */
-export async function openRadio(options: RadioOptions = {}): Promise<Result<Radio, Problem>> {
+export async function openRadio(given: RadioOptions = {}): Promise<Result<Radio, Problem>> {
+  const simulated = given.socket === undefined ? await simulatedAir() : ok({});
+  if (!simulated.ok) return simulated;
+  const options = { ...given, ...simulated.value };
   const { after = realAfter } = options;
   const start = () => startNoble(options, after);
   const first = await start();
   return first.ok
     ? ok(new NobleRadio(first.value, start, { after, simulated: options.socket !== undefined }))
     : first;
+}
+
+/** What another program simulates, where the environment names it. */
+async function simulatedAir(): Promise<Result<Pick<RadioOptions, 'socket'>, Problem>> {
+  const path = process.env[AIR];
+  if (path === undefined || path === '') return ok({});
+  try {
+    return ok({ socket: await socketOnAir(path) });
+  } catch (error) {
+    return err({
+      code: 'radio-failed',
+      where: `${AIR}=${path}`,
+      message: `no simulated devices are there: ${error instanceof Error ? error.message : String(error)}`,
+      next: `Start them with "plugmark sim serve", or take ${AIR} out of the environment.`,
+    });
+  }
 }
 
 /** A fresh noble that is powered on, or what is in its way. */

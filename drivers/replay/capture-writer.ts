@@ -9,7 +9,7 @@ export interface Captured {
 }
 
 export interface CaptureWriter {
-  /** Stamps must not go back. */
+  /** Stamps must not go back. What comes behind the end is not written: the link may send until it is down. */
   packet(of: RemoteCharacteristic, bytes: Uint8Array, atUs: number): void;
   /** Writes the end line and tells how many packets there were. */
   end(): number;
@@ -22,9 +22,11 @@ export function captureWriter(
 ): CaptureWriter {
   const put = (line: unknown) => write(`${JSON.stringify(line)}\n`);
   let packets = 0;
+  let isOver = false;
   put({ form: CAPTURE_FORM, address, ...(name !== undefined && { name }), characteristics });
   return {
     packet: ({ service, uuid }, bytes, atUs) => {
+      if (isOver) return;
       packets += 1;
       const line: CapturedPacket = {
         atUs,
@@ -35,6 +37,7 @@ export function captureWriter(
       put(line);
     },
     end: () => {
+      isOver = true;
       put({ packets });
       return packets;
     },

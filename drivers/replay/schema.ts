@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import { missReasonSchema, type Reading, toolDescriptionSchema } from '../../src/reading.ts';
+import {
+  contradictionSchema,
+  missReasonSchema,
+  type Reading,
+  toolDescriptionSchema,
+} from '../../src/reading.ts';
 import type { Timing } from '../driver.ts';
 
 /*
@@ -86,6 +91,16 @@ const readingSchemas = [
       reason: missReasonSchema.describe('Why.'),
     })
     .describe('Readings that did not arrive.'),
+  z
+    .strictObject({
+      kind: z.literal('contradicted'),
+      n,
+      atUs: whole.describe('Stamp in microseconds.'),
+      because: contradictionSchema.describe(
+        'What speaks against the profile: `bytes` that it does not describe, or `figures` that cannot be.',
+      ),
+    })
+    .describe('What came shows that the profile is not that of this device.'),
 ] as const;
 
 /** Here only so that the compiler compares the form with the contract. */

@@ -1,6 +1,7 @@
 import type { ToolDescription } from '../../src/reading.ts';
 import type { Arrival } from '../bluetooth/counter.ts';
 import { aboutOf } from '../profile/language.ts';
+import { driverBy } from '../profile/name.ts';
 import type { SerialProfile } from '../profile/schema.ts';
 import { FrameStream } from '../profile/stream.ts';
 import type { Pausing } from '../profile/timed.ts';
@@ -24,7 +25,7 @@ export interface SerialLanguage {
 export function described(profile: SerialProfile): SerialLanguage {
   const { by, start = [], keepAlive } = profile.link;
   return {
-    driver: 'serial',
+    driver: driverBy('serial', profile),
     settings: profile.link,
     about: aboutOf(profile),
     start: start.map(({ hex }) => hex),

@@ -85,7 +85,7 @@ function narrowest(fits: readonly Fit[]): readonly Fit[] {
 
 function profileOf(
   { title, link, observed, proof }: Lesson,
-  { frames }: Cutting,
+  { frames, cut }: Cutting,
   { layout, summary }: Candidate,
 ) {
   const figures = [...observed.stated.map(({ figure }) => figure), proof.figure].join(', ');
@@ -93,6 +93,13 @@ function profileOf(
     {
       form: 'plugmark/profile/2',
       title,
+      taught: {
+        unit: observed.unit,
+        step: observed.step,
+        figures: observed.stated.map(({ figure }) => figure),
+        proof: proof.figure,
+        frames: [observed.rest, ...observed.stated.map(({ sent }) => sent)].flatMap(cut).length,
+      },
       source:
         `No document: found on the bench from ${figures} ${observed.unit} on the display, the last one to prove it. ${summary}`.slice(
           0,

@@ -94,11 +94,14 @@ export function peripheralOf(
   { link }: BluetoothProfile,
   { address, name, serial }: Presented,
   wrote: (characteristic: string, hex: string) => void = () => {},
+  read: () => Uint8Array = () => Buffer.alloc(0),
 ): PeripheralDefinition {
+  const { memory } = link;
   const written = [
     ...(link.start ?? []),
     ...(link.keepAlive === undefined ? [] : [link.keepAlive]),
     ...(link.by.how === 'ask' ? [link.by.request] : []),
+    ...(memory === undefined ? [] : [memory.request]),
   ];
   const targets = [...new Set(written.map(({ characteristic }) => characteristic))];
   return {
@@ -114,7 +117,12 @@ export function peripheralOf(
       {
         uuid: dashed(link.service),
         characteristics: [
-          { uuid: dashed(link.characteristic), properties: ['notify'] },
+          link.by.how === 'poll'
+            ? { uuid: dashed(link.characteristic), properties: ['read'], read }
+            : { uuid: dashed(link.characteristic), properties: ['notify'] },
+          ...(memory === undefined
+            ? []
+            : [{ uuid: dashed(memory.characteristic), properties: ['notify'] as const }]),
           ...targets.map((uuid) => ({
             uuid: dashed(uuid),
             properties: ['write'] as const,

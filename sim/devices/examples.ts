@@ -30,7 +30,7 @@ export function testableOf(profile: Profile): Testable {
         return arrivals.splice(0).flatMap((arrival): readonly Made[] => {
           if (arrival.kind === 'raw') return [{ raw: Uint8Array.from(Buffer.from(arrival.hex, 'hex')) }];
           if (arrival.kind === 'not-known') return [{ value: null }];
-          return arrival.kind === 'missed' ? [] : [{ value: arrival.counts }];
+          return 'counts' in arrival ? [{ value: arrival.counts }] : [];
         });
       },
     };

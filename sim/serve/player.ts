@@ -1,14 +1,20 @@
-import type { SerialProfile } from '../../drivers/profile/schema.ts';
-import { Sender } from '../devices/device.ts';
+import type { Layout } from '../../drivers/profile/layout-schema.ts';
+import type { Profile } from '../../drivers/profile/schema.ts';
+import { type Seen, Sender } from '../devices/device.ts';
+import type { Emission } from '../physics/bench.ts';
+import { COUNTS_PER_MM } from '../physics/gauge.ts';
+import { DEG_EXPONENT } from '../physics/gyroscope.ts';
+import { NM_PER_COUNT } from '../physics/sensor.ts';
 import { Random } from '../random.ts';
 import type { Scheduler } from '../scheduler.ts';
+import { Hands } from './hands.ts';
 import { shapeOf } from './pull-shape.ts';
 import type { Scenario, ScenarioStep } from './scenario.ts';
 
-/** The end of a line at which a simulated tool is. */
+/** The end of a line, or of a link, at which a simulated tool is. */
 export interface Port {
   readonly send: (bytes: Uint8Array) => void;
-  /** Calls `listener` with what the station writes. */
+  /** Calls `listener` with what the station writes; where it reads, with nothing. */
   readonly heard: (listener: (bytes: Uint8Array) => void) => void;
   readonly unplug: () => Promise<void>;
   readonly plug: () => Promise<void>;
@@ -17,7 +23,7 @@ export interface Port {
 /** A tool of a scenario at its port. */
 export interface Served {
   readonly id: string;
-  readonly profile: SerialProfile;
+  readonly profile: Profile;
   readonly port: Port;
   readonly noiseNm: number;
 }
@@ -29,7 +35,7 @@ const REST_MS = 700;
 
 /** Plays a scenario on these ports. `say` hears each step; resolves when all is played, or `stop` was called. */
 export function play(
-  { seed, steps, times }: Pick<Scenario, 'seed' | 'steps' | 'times'>,
+  { seed, steps, times, engine }: Pick<Scenario, 'seed' | 'steps' | 'times' | 'engine'>,
   served: readonly Served[],
   scheduler: Scheduler,
   say: (step: ScenarioStep) => void = () => {},
@@ -47,8 +53,14 @@ export function play(
     });
   const random = new Random(seed);
   const tools = new Map(served.map((one) => [one.id, new ServedTool(one, scheduler, random.fork(one.id))]));
+  const hands = engine === undefined ? null : new Hands(engine, seed);
+  const felt = (emission: Readonly<Emission>) => {
+    if (emission.kind === 'gap') tools.get(engine?.gauge ?? '')?.measure(emission.counts / COUNTS_PER_MM);
+    else tools.get(engine?.wrench ?? '')?.feel(emission);
+  };
   const stepped = async (step: ScenarioStep): Promise<void> => {
     if (step.do === 'wait') return pause(step.ms);
+    if (step.do === 'hands') return hands?.move(step.move, scheduler, pause, felt);
     const tool = tools.get(step.tool);
     if (tool === undefined) throw new Error(`a checked scenario lacks the tool ${step.tool}`);
     switch (step.do) {
@@ -91,15 +103,25 @@ export function play(
   };
 }
 
+/** How many samples a frame has. */
+function samplesIn({ fields }: Layout): number {
+  const samples = fields.find(({ is }) => is === 'samples');
+  return samples?.is === 'samples' && samples.count !== 'rest' ? samples.count : 1;
+}
+
 class ServedTool {
   isSilent = false;
   readonly #served: Served;
   readonly #scheduler: Scheduler;
   readonly #random: Random;
   readonly #sender: Sender;
+  #dueUs = Number.NEGATIVE_INFINITY;
+  /** Samples that wait for the others of their frame. */
+  readonly #waiting: Seen[] = [];
   #cancel = () => {};
   #isOut = false;
   #pull: { readonly sinceUs: number; readonly shape: ReturnType<typeof shapeOf> } | null = null;
+  #felt: { readonly si: number; readonly angleDeg: number } | null = null;
   #turnedDeg = 0;
   #gapM: number | null = null;
 
@@ -109,7 +131,9 @@ class ServedTool {
     this.#random = random;
     this.#sender = new Sender(served.profile);
     const { by } = served.profile.link;
-    if (by.how === 'ask') served.port.heard((bytes) => this.#answer(bytes, by.hex));
+    const request = by.how !== 'ask' ? null : 'hex' in by ? by.hex : by.request.hex;
+    if (request !== null) served.port.heard((bytes) => this.#answer(bytes, request));
+    else if (by.how === 'poll') served.port.heard(() => this.#answer(null, ''));
     else if (served.profile.quantity === 'torque' && !this.#sendsPeaks()) this.#regularly();
   }
 
@@ -131,14 +155,21 @@ class ServedTool {
     return shape.lastsMs;
   }
 
+  /** What the simulated hands do to it. */
+  feel({ counts, angleCounts }: Readonly<Emission>): void {
+    this.#felt = { si: counts * NM_PER_COUNT, angleDeg: angleCounts * 10 ** DEG_EXPONENT };
+  }
+
   measure(gapMm: number): void {
     this.#gapM = gapMm / 1_000;
-    if (this.#served.profile.link.by.how !== 'ask') this.send(this.#sender.frame([{ si: this.#gapM }]));
+    const { how } = this.#served.profile.link.by;
+    if (how === 'notify' || how === 'sent') this.send(this.#sender.frame([{ si: this.#gapM }]));
   }
 
   noValue(): void {
     this.#gapM = null;
-    this.send(this.#sender.frame([{ si: null }]));
+    const none = Array.from({ length: samplesIn(this.#served.profile.layout) }, () => ({ si: null }));
+    this.send(this.#sender.frame(none));
   }
 
   send(bytes: Uint8Array): void {
@@ -160,15 +191,20 @@ class ServedTool {
   }
 
   #regularly(): void {
-    const everyMs = this.#served.profile.updateIntervalMs || USUAL_MS;
-    this.#cancel = this.#scheduler.after(everyMs * 1_000, () => {
-      this.send(this.#sender.frame([this.#torqueNow()]));
+    const { updateIntervalMs, layout } = this.#served.profile;
+    const most = samplesIn(layout);
+    const everyUs = (1_000 * (updateIntervalMs || USUAL_MS)) / most;
+    // Counted from the last time that was due, so that late timers do not add up.
+    this.#dueUs = Math.max(this.#dueUs + everyUs, this.#scheduler.nowUs());
+    this.#cancel = this.#scheduler.after(this.#dueUs - this.#scheduler.nowUs(), () => {
+      this.#waiting.push(this.#torqueNow());
+      if (this.#waiting.length >= most) this.send(this.#sender.frame(this.#waiting.splice(0)));
       this.#regularly();
     });
   }
 
-  #answer(bytes: Uint8Array, request: string): void {
-    if (!Buffer.from(bytes).toString('hex').includes(request)) return;
+  #answer(bytes: Uint8Array | null, request: string): void {
+    if (bytes !== null && !Buffer.from(bytes).toString('hex').includes(request)) return;
     this.send(
       this.#sender.frame([
         this.#served.profile.quantity === 'torque' ? this.#torqueNow() : { si: this.#gapM },
@@ -177,6 +213,7 @@ class ServedTool {
   }
 
   #torqueNow() {
+    if (this.#felt !== null && this.#pull === null) return this.#felt;
     const noise = this.#random.normal() * this.#served.noiseNm;
     const pull = this.#pull;
     if (pull === null) return { si: noise, angleDeg: this.#turnedDeg };

@@ -1,8 +1,12 @@
 import { z } from 'zod';
+import { addressSchema } from '../../drivers/config.ts';
 
 /** What simulated tools do, as data: "plugmark manual simulator" is about it. */
 
 const tool = z.string().min(1).max(32).describe('The tool, by its id.');
+/** As the simulated hands understand it; see sim/technician/scripted.ts. */
+const MOVE =
+  /^(?:(?:measure|fit|replace) \d{1,2}|bend \d{1,2} -?\d?\.?\d{1,3}|pull \d{1,2}(?: (?:careful|hurried|short|lean))?|loosen \d{1,2}(?: (?:ratchet|wrench))?|knock \d{1,3})$/;
 const ms = z.number().min(1).max(600_000);
 
 const stepSchema = z.discriminatedUnion('do', [
@@ -31,6 +35,17 @@ const stepSchema = z.discriminatedUnion('do', [
   z.strictObject({ do: z.literal('no-value'), tool }).describe('The tool sends that it has no value, once.'),
   z
     .strictObject({
+      do: z.literal('hands'),
+      move: z
+        .string()
+        .regex(MOVE, 'expected a move such as "pull 1 hurried"')
+        .describe(
+          'As of "plugmark demo --moves": `measure 1`, `bend 1 0.05` in mm, `fit 1`, `pull 1 careful` (or `hurried`, `short`, `lean`), `loosen 1 wrench` (or `ratchet`), `replace 1`, `knock 5` in N·m.',
+        ),
+    })
+    .describe('The simulated technician does this at the simulated engine; its wrench and gauge feel it.'),
+  z
+    .strictObject({
       do: z.literal('bytes'),
       tool,
       hex: z
@@ -44,9 +59,22 @@ const stepSchema = z.discriminatedUnion('do', [
     .describe('A fault: the tool sends nothing for a while.'),
   z
     .strictObject({ do: z.literal('unplug'), tool, ms: ms.describe('How long.') })
-    .describe('A fault: its port is gone, and comes back.'),
+    .describe('A fault: its port is gone, or its link breaks; it comes back.'),
 ]);
 export type ScenarioStep = z.infer<typeof stepSchema>;
+
+const path = z.string().min(1).max(100);
+
+/** An invented engine with its plugs, as the simulated hands feel it. */
+const engineSchema = z.strictObject({
+  wrench: tool.exactOptional().describe('The tool that is pulled.'),
+  gauge: tool.exactOptional().describe('The tool that measures gaps.'),
+  cylinders: z.int().min(1).max(16).describe('How many.'),
+  lowerNm: z.number().min(5).max(100).describe('Lower limit of the torque.'),
+  upperNm: z.number().min(5).max(100).describe('Upper limit; the wrench clicks in the middle.'),
+  gapLowerMm: z.number().min(0.1).max(3).default(0.7).describe('Lower limit of the gap; 0.7 unless given.'),
+  gapUpperMm: z.number().min(0.1).max(3).default(0.8).describe('Upper limit; 0.8 unless given.'),
+});
 
 export const scenarioSchema = z
   .strictObject({
@@ -58,27 +86,57 @@ export const scenarioSchema = z
         z.strictObject({
           id: z.string().min(1).max(32).describe('A name within the scenario.'),
           profile: z.string().min(1).max(400).describe('The file of its profile, seen from the scenario.'),
-          port: z.string().min(1).max(400).describe('The name that its pseudo-terminal gets.'),
+          port: path
+            .exactOptional()
+            .describe('Of a tool on a serial port: the name that its pseudo-terminal gets.'),
+          address: addressSchema.exactOptional().describe('Of a Bluetooth tool: its address.'),
+          serial: z
+            .string()
+            .min(1)
+            .max(64)
+            .exactOptional()
+            .describe('Of a Bluetooth tool: its serial number; its id unless given.'),
           noiseNm: z.number().min(0).max(1).default(0.01).describe('Noise of a wrench; 0.01 unless given.'),
         }),
       )
       .min(1)
       .max(8)
       .describe('The tools.'),
+    air: path
+      .exactOptional()
+      .describe('Where Bluetooth tools are reached: a Unix socket, to be named in `PLUGMARK_AIR`.'),
+    engine: engineSchema
+      .exactOptional()
+      .describe('What the simulated technician works at; only with steps `hands`.'),
     steps: z.array(stepSchema).min(1).max(1_000).describe('What happens, one after the other.'),
     times: z.int().min(1).max(10_000).default(1).describe('How often all of it; once unless given.'),
   })
-  .superRefine(({ tools, steps }, ctx) => {
+  .superRefine(({ tools, steps, air, engine }, ctx) => {
     const ids = tools.map(({ id }) => id);
     for (const [i, id] of ids.entries())
       if (ids.indexOf(id) < i)
         ctx.addIssue({ code: 'custom', path: ['tools', i, 'id'], message: `"${id}" appears twice` });
-    for (const [i, step] of steps.entries())
+    for (const [i, { port, address }] of tools.entries()) {
+      const message = 'expected either "port" or "address"';
+      if ((port === undefined) === (address === undefined))
+        ctx.addIssue({ code: 'custom', path: ['tools', i], message });
+    }
+    if (air === undefined && tools.some(({ address }) => address !== undefined))
+      ctx.addIssue({ code: 'custom', path: ['air'], message: 'expected it where a tool has an address' });
+    for (const of of ['wrench', 'gauge'] as const) {
+      const named = engine?.[of];
+      if (named !== undefined && !ids.includes(named))
+        ctx.addIssue({ code: 'custom', path: ['engine', of], message: `there is no tool "${named}"` });
+    }
+    for (const [i, step] of steps.entries()) {
+      if (step.do === 'hands' && engine === undefined)
+        ctx.addIssue({ code: 'custom', path: ['steps', i], message: 'expected an "engine" to work at' });
       if ('tool' in step && !ids.includes(step.tool))
         ctx.addIssue({
           code: 'custom',
           path: ['steps', i, 'tool'],
           message: `there is no tool "${step.tool}"`,
         });
+    }
   });
 export type Scenario = z.infer<typeof scenarioSchema>;

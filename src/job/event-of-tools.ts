@@ -4,6 +4,7 @@ import { windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { detectorSettingsSchema } from '../pull/settings.ts';
 import {
+  contradictionSchema,
   figureSourceSchema,
   linkEndReasonSchema,
   missReasonSchema,
@@ -145,6 +146,18 @@ export const TOOL_EVENTS = [
       reason: refusalReasonSchema.describe('Why.'),
     })
     .describe('A device that looks like the tool was refused.'),
+  z
+    .strictObject({
+      type: z.literal('profile-contradicted'),
+      tool: toolId,
+      atUs: us,
+      because: contradictionSchema.describe(
+        'What speaks against it: `bytes` that it does not describe, or `figures` that cannot be.',
+      ),
+    })
+    .describe(
+      'What the tool sends shows that its profile is not that of this device. From here on no reading of this driver counts: they are kept, no pull is looked for in them, and no gap is given to a plug.',
+    ),
   z
     .strictObject({
       type: z.literal('value-not-known'),

@@ -16,6 +16,7 @@ export interface Feed {
   readonly angleExponent: number | null;
   readonly quantity: 'torque' | 'length';
   readonly source: FigureSource;
+  readonly driver: string;
   readonly detector: PullDetector;
   readonly settings: DetectorSettings;
   /** Of its values: when the first and the last came, and how many; and how many the tool's own count says are missing. */
@@ -31,14 +32,14 @@ export interface Feed {
 
 export function newFeed(
   { exponent, angle, quantity }: ToolDescription,
-  source: FigureSource,
+  { source, driver }: Pick<Feed, 'source' | 'driver'>,
   settings: DetectorSettings,
 ): Feed {
   const detector = createPullDetector(settings);
   const angleExponent = angle?.exponent ?? null;
   const arrived = { firstUs: 0, lastUs: 0, values: 0, missed: 0 };
   const none = { first: 0, atUs: [], counts: [], angles: [], forecast: undefined };
-  return { exponent, angleExponent, quantity, source, settings, detector, arrived, ...none };
+  return { exponent, angleExponent, quantity, source, driver, settings, detector, arrived, ...none };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
@@ -59,6 +60,8 @@ export function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value
       return { type: 'value-not-known', tool, reading: reading.n, atUs: reading.atUs };
     case 'raw':
       return { type: 'raw-value', tool, atUs: reading.atUs, source: reading.source, hex: reading.hex };
+    case 'contradicted':
+      return { type: 'profile-contradicted', tool, atUs: reading.atUs, because: reading.because };
     case 'missed':
       return {
         type: 'readings-missed',

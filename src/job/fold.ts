@@ -94,6 +94,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     chosen: { torque: null, length: null, 'old-plug': null },
     refitting: null,
     lastTight: null,
+    stopped: {},
     tools: Object.fromEntries(
       event.instruments.map(({ id }) => [id, { tool: id, link: 'seeking' as const }]),
     ),
@@ -127,7 +128,9 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
         tool: event.tool,
         link: 'linked',
         description: event.description,
+        driver: event.driver,
         source: event.source,
+        ...(state.stopped[event.tool] === event.driver && { stopped: true }),
       });
     case 'tool-in-use': {
       const technician = state.toolsOf[event.tool] ?? state.technician;
@@ -141,6 +144,8 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       const { type: _type, tool, ...end } = event;
       return withTool(state, tool, { tool, link: 'lost', end });
     }
+    case 'profile-contradicted':
+      return contradicted(state, event.tool);
     case 'gap-measured':
       return gapMeasured(state, event);
     case 'gap-out-of-turn':
@@ -205,6 +210,14 @@ function voided(state: JobState, { by, reason }: JobEventOf<'job-voided'>): JobS
     voided: { by, reason },
     closed: { complete: false, open: [{ kind: 'declared-void' }] },
   };
+}
+
+/** With this driver, for the rest of the job. */
+function contradicted(state: JobState, tool: string): JobState {
+  const was = state.tools[tool];
+  if (was?.driver === undefined) throw new Error(`the profile of ${tool} was contradicted before its link`);
+  const stopped = { ...state.stopped, [tool]: was.driver };
+  return { ...withTool(state, tool, { ...was, stopped: true }), stopped };
 }
 
 /** Figures of one more source. */

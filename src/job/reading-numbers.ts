@@ -19,6 +19,7 @@ export class ReadingNumbers {
         return this.#take(event.tool, event.reading, 1);
       // Numbered as well, but their number is not written.
       case 'readings-missed':
+      case 'profile-contradicted':
       case 'raw-value': {
         const due = this.#due.get(event.tool);
         if (due !== undefined) this.#due.set(event.tool, due + 1);

@@ -152,6 +152,10 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
       const { tool, reading: n, atUs } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'not-known', n, atUs } }]);
     }
+    case 'profile-contradicted': {
+      const { type: _type, tool, ...contradicted } = event;
+      return ok([{ kind: 'reading', tool, reading: { kind: 'contradicted', n: 0, ...contradicted } }]);
+    }
     case 'raw-value': {
       const { type: _type, tool, ...raw } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'raw', n: 0, ...raw } }]);

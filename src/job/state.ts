@@ -120,6 +120,9 @@ export interface ToolState {
   readonly end?: LinkEnd;
   readonly description?: ToolDescription;
   readonly source?: FigureSource;
+  readonly driver?: string;
+  /** What it sends is not what its profile says: no figure of it counts. */
+  readonly stopped?: true;
 }
 
 /** One thing that was stated or read by hand, with what was there before it. */
@@ -265,6 +268,8 @@ export interface JobState {
   /** The cylinder of the last pull that reached the window or went beyond it. */
   readonly lastTight: number | null;
   readonly tools: Readonly<Record<ToolId, ToolState>>;
+  /** Tools whose profile was contradicted, each with the driver that read it. */
+  readonly stopped: Readonly<Record<ToolId, string>>;
   /** Pulls that belong to no cylinder: loosening, handling. */
   readonly strays: readonly TorqueAttempt[];
   readonly pullCount: number;

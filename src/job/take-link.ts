@@ -37,7 +37,7 @@ export function takeLink(bench: BenchState, { tool, driver, source }: ToolAtBenc
   if (to.state === 'linked') {
     const { description } = to;
     const detection = detectionFor(tool, description, bench.state());
-    bench.feeds.set(tool, newFeed(description, source, detection));
+    bench.feeds.set(tool, newFeed(description, { source, driver }, detection));
     const looked = description.quantity === 'torque' ? { detection } : {};
     bench.emit({ type: 'tool-linked', tool, driver, source, description, ...looked });
     const wider = declared(bench.state(), tool, to.description);

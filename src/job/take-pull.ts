@@ -93,7 +93,7 @@ export function cutPull(
   bench: BenchState,
   tool: ToolId,
   feed: Feed | undefined,
-  reason: 'link-lost' | 'stopped',
+  reason: 'link-lost' | 'stopped' | 'tool-stopped',
 ): void {
   if (feed === undefined) return;
   const detected = feed.detector.cut(reason);

@@ -7,7 +7,7 @@ import type { BenchState } from './bench-state.ts';
 import { type Feed, notAValue } from './feed.ts';
 import { gapPlace } from './gap-place.ts';
 import { judgedReading } from './judging.ts';
-import { settleStroke, settlesUs, takeInHand, takePull } from './take-pull.ts';
+import { cutPull, settleStroke, settlesUs, takeInHand, takePull } from './take-pull.ts';
 import { takeTypedTorque } from './take-typed.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
@@ -21,6 +21,7 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
   if (reading.kind !== 'value') {
     bench.flush(tool, feed);
     bench.emit(notAValue(tool, reading));
+    if (reading.kind === 'contradicted') contradicted(bench, tool, feed);
     if (reading.kind === 'missed') {
       feed.detector.missed(reading.readings ?? 0);
       feed.arrived.missed += reading.readings ?? 0;
@@ -36,8 +37,24 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
   feed.atUs.push(reading.atUs);
   feed.counts.push(reading.counts);
   if (angleCounts !== undefined) feed.angles.push(angleCounts);
-  if (feed.quantity === 'length') takeGap(bench, tool, feed, reading);
+  if (isStopped(bench, tool, feed)) keepOnly(bench, tool, feed, reading.atUs);
+  else if (feed.quantity === 'length') takeGap(bench, tool, feed, reading);
   else takeTorque(bench, tool, feed, reading);
+}
+
+/** Nothing counts any more of what this driver makes of what the tool sends. */
+const isStopped = ({ state }: BenchState, tool: ToolId, { driver }: Feed): boolean =>
+  state().stopped[tool] === driver;
+
+/** No reading is dropped, but nothing is looked for in those of a tool that was stopped. */
+function keepOnly(bench: BenchState, tool: ToolId, feed: Feed, atUs: number): void {
+  if (atUs - (feed.atUs[0] ?? atUs) >= KEEP_RESTING_US) bench.flush(tool, feed);
+}
+
+/** A pull under way will never be whole. */
+function contradicted(bench: BenchState, tool: ToolId, feed: Feed): void {
+  cutPull(bench, tool, feed, 'tool-stopped');
+  if (bench.stroke?.tool === tool) settleStroke(bench);
 }
 
 function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, reading: Value): void {
@@ -94,6 +111,7 @@ export function takeWritten(
   { atUs, counts, angles }: Samples,
 ): void {
   const feed = feedOf(bench, tool);
+  if (isStopped(bench, tool, feed)) return;
   for (let i = 0; i < counts.length; i++) {
     const us = atUs[i] ?? 0;
     const count = counts[i] ?? 0;
@@ -107,6 +125,7 @@ export function takeWritten(
 /** A tool that sends only what changes, or one figure a pull, shows by nothing else that a pull is over, or a stroke the last. */
 export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void {
   const feed = feedOf(bench, tool);
+  if (isStopped(bench, tool, feed)) return;
   const endsUs = feed.detector.endsUs();
   const isSettled = () => bench.stroke?.tool === tool && atUs >= settlesUs(bench.stroke);
   const settles = isSettled();
@@ -118,9 +137,9 @@ export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void
   if (isSettled()) settleStroke(bench);
 }
 
-export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs: number } | null {
-  for (const [tool, { detector, quantity, settings, arrived }] of feeds) {
-    if (quantity !== 'torque') continue;
+export function waitsFor({ feeds, stroke, state }: BenchState): { tool: ToolId; untilUs: number } | null {
+  for (const [tool, { detector, driver, quantity, settings, arrived }] of feeds) {
+    if (quantity !== 'torque' || state().stopped[tool] === driver) continue;
     // A tool that goes on sending settles a stroke by its readings; they may be under way still.
     const settledUs =
       stroke === null || stroke.tool !== tool || detector.pulling

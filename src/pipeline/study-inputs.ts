@@ -23,9 +23,11 @@ export type StudyTool = Pick<JobTool, 'source' | 'link$' | 'readings$'>;
  */
 export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingInput> {
   let linked: { readonly description: ToolDescription; readonly detector: PullDetector } | null = null;
+  let isStopped = false;
   let takenUs = Number.NEGATIVE_INFINITY;
   const onLink = (link: LinkState): SittingInput => {
     if (link.state === 'linked') {
+      isStopped = false;
       const { description } = link;
       linked = { description, detector: createPullDetector(settingsFor(atNm, description)) };
     } else if (link.state === 'lost') linked = null;
@@ -47,6 +49,8 @@ export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingIn
     if (linked === null) return [];
     const { description, detector } = linked;
     const gauge = description.quantity === 'length';
+    if (reading.kind === 'contradicted') isStopped = true;
+    if (isStopped) return [refused('The tool does not send what its profile says: not taken.')];
     if (reading.kind === 'raw') return [refused('This is not a figure.')];
     if (reading.kind === 'stored')
       return [

@@ -87,7 +87,7 @@ class SampleDetector implements PullDetector {
     return detected;
   }
 
-  cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
+  cut(reason: 'link-lost' | 'stopped' | 'tool-stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }
 

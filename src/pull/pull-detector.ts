@@ -33,7 +33,7 @@ export interface PullDetector {
   /** No reading came up to then; returns a pull that is over by that. */
   silent(atUs: number): DetectedPull | null;
   /** Ends a pull under way, because no more samples come; null when none was. */
-  cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
+  cut(reason: 'link-lost' | 'stopped' | 'tool-stopped'): DetectedPull | null;
   readonly pulling: boolean;
   /** What it has shown at rest; null until that was long enough. */
   atRest(): AtRest | null;

@@ -138,7 +138,7 @@ export const detectedPullSchema = z.strictObject({
     .enum(['samples', 'maxima'])
     .describe('Whether the tool sends the torque as it is, or the highest of a work cycle.'),
   cut: z
-    .enum(['link-lost', 'stopped'])
+    .enum(['link-lost', 'stopped', 'tool-stopped'])
     .nullable()
     .describe('Why the samples end too early; null for a whole pull.'),
 });

@@ -16,6 +16,7 @@ import { DAMAGE_WORDS, THREAD_WORDS } from './plug-words.ts';
 import { VERDICT_WORD, verdictOf } from './verdict.ts';
 import {
   ANSWER_GIVEN,
+  CONTRADICTION_WORDS,
   choiceText,
   deviceRefusalText,
   featuresText,
@@ -179,6 +180,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return w`${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
     case 'device-refused':
       return w`Refused for ${event.tool}: ${deviceRefusalText(event)}.`;
+    case 'profile-contradicted':
+      return w`${event.tool} stopped: ${CONTRADICTION_WORDS[event.because]}. Nothing counts that it read from here on.`;
     case 'value-not-known':
       return w`${event.tool} sent at least one reading without a value.`;
     case 'raw-value':
@@ -338,6 +341,7 @@ function pullException(event: JobEventOf<'pull-placed'>, soFar: SoFar): string |
 const CUT = phrases({
   'link-lost': 'cut off when the link was lost',
   stopped: 'cut off when the program stopped',
+  'tool-stopped': 'cut off when the tool was stopped',
 });
 
 function judged(judgement: Judgement, unit: 'N.m' | 'mm'): string {

@@ -27,6 +27,7 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'tool-silent': true,
   'value-stored': true,
   'device-refused': true,
+  'profile-contradicted': true,
   'value-not-known': true,
   'raw-value': true,
   'gap-measured': true,

@@ -62,6 +62,12 @@ function usedText({ tool, link }: ToolState, { instruments, inUse }: Calibration
 
 function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
+  if (tool.stopped === true && tool.link === 'linked')
+    return {
+      text: ` ${clean(tool.tool)} ${glyphs.bad} ${w`STOPPED, not as its profile says`} `,
+      tone: 'bad',
+      bold: true,
+    };
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.end !== undefined ? ` (${clean(linkEndText(tool.end))})` : '';
   const state =

@@ -10,6 +10,7 @@ import { statementOf } from '../job/statements.ts';
 import { gapText, shownLimit, torqueText } from '../quantity/shown.ts';
 import { scaled } from '../reading.ts';
 import {
+  CONTRADICTION_WORDS,
   deviceRefusalText,
   gapStepText,
   instrumentRefusalText,
@@ -166,6 +167,13 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
       ];
     case 'device-refused':
       return [event.tool, w`refused`, deviceRefusalText(event)];
+    case 'profile-contradicted':
+      return [
+        event.tool,
+        w`STOPPED`,
+        CONTRADICTION_WORDS[event.because],
+        w`nothing that it reads counts from here on`,
+      ];
     case 'value-not-known':
       return [event.tool, w`reading ${event.reading} has no value`];
     case 'raw-value':

@@ -77,8 +77,13 @@ const toolsFor = (state: JobState, quantity: Quantity): readonly ToolState[] =>
 
 function missingTool(state: JobState, quantity: Quantity): string | null {
   const tools = toolsFor(state, quantity);
-  if (tools.length === 0 || tools.some(({ link }) => link === 'linked')) return null;
+  const linked = tools.filter(({ link }) => link === 'linked');
   const isWrench = quantity === 'torque';
+  if (linked.length > 0 && linked.every(({ stopped }) => stopped === true))
+    return isWrench
+      ? w`The wrench does not send what its profile says. Nothing of it counts: take another wrench.`
+      : w`The gauge does not send what its profile says. Nothing of it counts: take another gauge.`;
+  if (tools.length === 0 || linked.length > 0) return null;
   const lost = tools.find(({ link }) => link === 'lost');
   if (lost === undefined)
     return isWrench ? w`Switch on the wrench. Waiting for it.` : w`Switch on the gauge. Waiting for it.`;

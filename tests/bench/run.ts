@@ -20,6 +20,7 @@ import { screenCost } from './screen/measure.ts';
 import { speed } from './speed.ts';
 import { startup } from './startup.ts';
 import { stickSlip } from './stickslip/measure.ts';
+import { teachLive } from './teach.ts';
 import { turns } from './turns.ts';
 
 /** `npm run bench -- NAME [name=value …]`: one measurement; without a name, the list of them. */
@@ -44,6 +45,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   soak,
   screenCost,
   profiles,
+  teachLive,
   turns,
   stickSlip,
 ];

@@ -197,6 +197,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     windows: {},
     inUse: { torque: 'wrench', length: 'gauge' },
     toolsOf: {},
+    stopped: {},
     instruments: [
       {
         id: 'wrench',

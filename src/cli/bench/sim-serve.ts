@@ -1,37 +1,70 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { readProfile, serialProfile } from '../../../drivers/profile/file.ts';
-import { realScheduler } from '../../../sim/scheduler.ts';
+import { bluetoothProfile, readProfile, serialProfile } from '../../../drivers/profile/file.ts';
+import type { Profile } from '../../../drivers/profile/schema.ts';
+import { AIR } from '../../../drivers/radio/air.ts';
+import { realScheduler, type Scheduler } from '../../../sim/scheduler.ts';
+import { type Air, airOn } from '../../../sim/serve/air.ts';
+import { onAir } from '../../../sim/serve/on-air.ts';
 import { type Port, play, type Served } from '../../../sim/serve/player.ts';
-import { type ScenarioStep, scenarioSchema } from '../../../sim/serve/scenario.ts';
+import { type Scenario, type ScenarioStep, scenarioSchema } from '../../../sim/serve/scenario.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { readJson } from '../station/json-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { pseudoTerminal } from './pseudo-terminal.ts';
 
-/** Plays the tools of a scenario, each on a pseudo-terminal that any program can open as a serial port. */
+type ScenarioTool = Scenario['tools'][number];
+
+/** Plays the tools of a scenario, each on a pseudo-terminal or on a virtual Bluetooth controller. */
 export async function serve(file: string): Promise<ExitCode> {
   const scenario = await readJson(file, scenarioSchema, 'scenario', '"plugmark manual simulator"');
-  const served: (Served & { readonly close: () => void })[] = [];
+  const scheduler = realScheduler();
+  const closing: (() => void | Promise<void>)[] = [];
   try {
-    for (const { id, profile, port, noiseNm } of scenario.tools) {
-      const path = resolve(dirname(file), profile);
-      const described = orThrow(serialProfile(orThrow(await readProfile(path)), path));
-      const terminal = pseudoTerminal(port);
-      await terminal.plug();
-      served.push({ id, profile: described, noiseNm, port: terminal, close: terminal.close });
-      process.stdout.write(`${safeLine(id)}: ${safeLine(described.title)} on ${safeLine(port)}\n`);
+    const air = scenario.air === undefined ? null : await openAir(scenario.air, scheduler);
+    if (air !== null) closing.push(air.close);
+    const served: Served[] = [];
+    for (const tool of scenario.tools) {
+      const path = resolve(dirname(file), tool.profile);
+      const described = orThrow(await readProfile(path));
+      const { port, where, close } = await join(tool, described, path, air);
+      closing.push(close);
+      served.push({ id: tool.id, profile: described, noiseNm: tool.noiseNm, port });
+      process.stdout.write(`${safeLine(tool.id)}: ${safeLine(described.title)} ${safeLine(where)}\n`);
     }
-    const played = play(scenario, served, realScheduler(), (step) =>
+    if (scenario.air !== undefined)
+      process.stdout.write(`Reach the Bluetooth tools with ${AIR}=${safeLine(scenario.air)} in front of a command.\n`);
+    const played = play(scenario, served, scheduler, (step) =>
       process.stdout.write(`${new Date().toISOString().slice(11, 19)}  ${safeLine(wordsOf(step))}\n`),
     );
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, played.stop);
     await played.done;
     return EXIT.done;
   } finally {
-    for (const { close } of served) close();
+    for (const close of closing.reverse()) await close();
   }
+}
+
+/** A virtual Bluetooth controller at a socket of this name. */
+export async function openAir(path: string, scheduler: Scheduler): Promise<Air> {
+  if (existsSync(path)) throw new ProblemError(taken(path));
+  return airOn(path, scheduler).catch((cause: unknown) => {
+    throw new ProblemError(noSocket(path), { cause });
+  });
+}
+
+async function join({ id, port, address, serial = id }: ScenarioTool, described: Profile, file: string, air: Air | null) {
+  if (port !== undefined) {
+    orThrow(serialProfile(described, file));
+    const terminal = pseudoTerminal(port);
+    await terminal.plug();
+    return { port: terminal satisfies Port, where: `on ${port}`, close: terminal.close };
+  }
+  if (address === undefined || air === null) throw new Error('a checked scenario says where its tools are');
+  const profile = orThrow(bluetoothProfile(described, file));
+  const presented = { address, name: described.title.slice(0, 24), serial };
+  return { port: onAir(air.controller, profile, presented), where: `at ${address}`, close: () => {} };
 }
 
 function wordsOf(step: ScenarioStep): string {
@@ -42,6 +75,8 @@ function wordsOf(step: ScenarioStep): string {
       return `${step.tool}: pull to ${step.peakNm} N·m${step.clicks ? '' : ', no click'}`;
     case 'measure':
       return `${step.tool}: gap ${step.gapMm} mm`;
+    case 'hands':
+      return step.move;
     case 'no-value':
       return `${step.tool}: no value`;
     case 'bytes':
@@ -49,69 +84,20 @@ function wordsOf(step: ScenarioStep): string {
     case 'silence':
       return `${step.tool}: silent for ${step.ms} ms`;
     case 'unplug':
-      return `${step.tool}: unplugged for ${step.ms} ms`;
+      return `${step.tool}: gone for ${step.ms} ms`;
   }
-}
-
-/** A pseudo-terminal of socat: Node makes none by itself. */
-function pseudoTerminal(path: string): Port & { readonly close: () => void } {
-  let socat: ChildProcess | null = null;
-  let listener: (bytes: Uint8Array) => void = () => {};
-  const unplug = async () => {
-    const running = socat;
-    socat = null;
-    if (running === null) return;
-    const gone = new Promise((done) => running.once('exit', done));
-    running.kill();
-    await gone;
-    rmSync(path, { force: true });
-  };
-  return {
-    send: (bytes) => void socat?.stdin?.write(bytes),
-    heard(hear) {
-      listener = hear;
-    },
-    unplug,
-    async plug() {
-      if (existsSync(path)) throw new ProblemError(taken(path));
-      const started = spawn('socat', [`PTY,link=${path},raw,echo=0`, 'STDIO'], {
-        stdio: ['pipe', 'pipe', 'ignore'],
-      });
-      const failed = new Promise<never>((_, reject) => {
-        started.once('error', () => reject(new ProblemError(NO_SOCAT)));
-        started.once('exit', () => reject(new ProblemError(noPort(path))));
-      });
-      failed.catch(() => {});
-      started.stdin.on('error', () => {});
-      started.stdout.on('data', (bytes: Buffer) => listener(bytes));
-      while (!existsSync(path)) await Promise.race([failed, new Promise((later) => setTimeout(later, 20))]);
-      socat = started;
-    },
-    close: () => {
-      socat?.kill();
-      socat = null;
-      rmSync(path, { force: true });
-    },
-  };
 }
 
 const taken = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'something lies here already, and is not overwritten by a pseudo-terminal',
-  next: 'Name another port in the scenario, or remove it.',
+  message: 'something lies here already, and is not overwritten by a socket',
+  next: 'Name another socket, or remove it.',
 });
 
-const noPort = (where: string): Problem => ({
-  code: 'port-failed',
+const noSocket = (where: string): Problem => ({
+  code: 'file-not-written',
   where,
-  message: 'no pseudo-terminal can be made here',
-  next: 'Name a port in a folder that you may write to, such as /tmp.',
+  message: 'no socket can be made here',
+  next: 'Name a socket in a folder that you may write to, such as /tmp.',
 });
-
-const NO_SOCAT: Problem = {
-  code: 'port-failed',
-  where: 'socat',
-  message: 'socat is not installed; it makes the pseudo-terminals',
-  next: 'Install it: apt-get install socat.',
-};

@@ -77,17 +77,20 @@ export const declareDevices: Declare = (program, run) => {
     .action((named) => run(async () => (await import('../station/driver-test.ts')).test(named))());
   driver
     .command('teach')
-    .description('finds the profile of a Bluetooth device from captures of it with known figures')
+    .description('finds the profile of a device that nobody has documented, from what its display shows')
+    .argument('[device]', 'its Bluetooth address or its serial port; left out: from captures')
     .requiredOption('--unit <unit>', 'unit of its display: N.m, lbf.ft, mm and the like')
     .requiredOption('--step <figure>', 'smallest step of its display')
-    .requiredOption('--rest <file>', 'a capture of it untouched')
+    .option('--baud <number>', 'of a serial port: bits a second', whole, 9600)
+    .option('--rest-seconds <number>', 'how long the device is left untouched', whole, 4)
+    .option('--rest <file>', 'a capture of it untouched')
     .option(
       '--figure <pair>',
       'FIGURE=FILE: a capture, with what the display showed; three at least',
       collected,
       [],
     )
-    .requiredOption('--proof <pair>', 'FIGURE=FILE: one more, which is kept back to prove the profile with')
+    .option('--proof <pair>', 'FIGURE=FILE: one more, which is kept back to prove the profile with')
     .option('--advertised <uuid>', 'the service that it advertises; that of its readings unless given')
     .option('--title <text>', 'a name for the device', 'Taught on the bench')
     .requiredOption('--out <file>', 'the profile; a file that does not exist yet')
@@ -95,8 +98,12 @@ export const declareDevices: Declare = (program, run) => {
       'after',
       closing(
         { failed: 'no profile explains all of it, or more than one' },
+        'plugmark driver teach c2:00:00:00:00:01 --unit N.m --step 0.01 --out my.profile.json',
+        'plugmark driver teach /dev/serial/by-id/NAME --unit N.m --step 0.01 --out my.profile.json',
         'plugmark driver teach --unit N.m --step 0.01 --rest rest.capture.jsonl --figure 8.23=1.capture.jsonl --figure -6.41=2.capture.jsonl --figure 41.07=3.capture.jsonl --proof 30.55=4.capture.jsonl --out my.profile.json',
       ),
     )
-    .action((options) => run(async () => (await import('../station/teach.ts')).teach(options))());
+    .action((device, options) =>
+      run(async () => (await import('../station/teach.ts')).teach(device, options))(),
+    );
 };

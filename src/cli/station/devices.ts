@@ -122,19 +122,20 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
     const problem = fileProblem(cause, out);
     throw problem === null ? cause : new ProblemError({ ...problem, code: 'file-not-written' }, { cause });
   });
+  const lines = file.createWriteStream();
   try {
     return await withRadio(async (radio) => {
       const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
       const packets = orThrow(
         await visit(radio, candidate.address, (link) =>
-          capture(link, candidate, seconds, (line) => void file.appendFile(line)),
+          capture(link, candidate, seconds, (line) => void lines.write(line)),
         ),
       );
       say(`${packets} packets of ${candidate.address} are in ${out}.`);
       return EXIT.done;
     });
   } finally {
-    await file.close();
+    await new Promise((written) => lines.end(written));
   }
 }
 

@@ -6,15 +6,19 @@ import { readBytes } from '../../files/input.ts';
 import { outputFile, writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { teachLive } from './teach-live.ts';
 
 export interface TeachOptions {
   readonly unit: string;
   readonly step: string;
-  readonly rest: string;
+  readonly rest?: string;
   /** `FIGURE=FILE` */
   readonly figure: readonly string[];
-  readonly proof: string;
+  readonly proof?: string;
+  readonly baud: number;
+  readonly restSeconds: number;
   readonly advertised?: string;
   readonly title: string;
   readonly out: string;
@@ -22,8 +26,12 @@ export interface TeachOptions {
 
 const MOST_BYTES = 1 << 24;
 
-/** Finds the profile of a device from captures of it, each with the figure that its display showed. */
-export async function teach(options: TeachOptions): Promise<ExitCode> {
+/** Finds the profile of a device: of one that is here, or from captures of it, each with the figure that its display showed. */
+export async function teach(
+  from: string | undefined,
+  options: TeachOptions,
+  open: () => Dialogue = openDialogue,
+): Promise<ExitCode> {
   const unit = unitOf(options.unit);
   if (!/^\d{1,9}(\.\d{1,9})?$/.test(options.step) || Number(options.step) === 0)
     throw wrongOption(
@@ -32,12 +40,40 @@ export async function teach(options: TeachOptions): Promise<ExitCode> {
       'Give the smallest step of the display, for example 0.01.',
     );
   outputFile(options.out);
+  const taught =
+    from === undefined ? await fromCaptures(options, unit) : await live(from, options, unit, open());
+  for (const line of linesOf(taught, options.out)) process.stdout.write(`${safeLine(line)}\n`);
+  if (taught.outcome !== 'taught') return EXIT.failed;
+  await writeNew(options.out, Buffer.from(`${taught.text}\n`, 'utf8'));
+  return EXIT.done;
+}
+
+async function live(
+  from: string,
+  { title, step, baud, restSeconds }: TeachOptions,
+  unit: ProfileUnit,
+  dialogue: Dialogue,
+): Promise<Taught> {
+  try {
+    return await teachLive({ from, baud, title, unit, step, restMs: 1_000 * restSeconds }, dialogue);
+  } finally {
+    dialogue.close();
+  }
+}
+
+async function fromCaptures(options: TeachOptions, unit: ProfileUnit): Promise<Taught> {
+  if (options.rest === undefined || options.proof === undefined)
+    throw wrongOption(
+      options.rest === undefined ? '--rest' : '--proof',
+      'neither a device nor captures are named',
+      'Name the address or the serial port of the device, or give --rest, --figure and --proof.',
+    );
   const rest = await captureOf(options.rest);
   const place = busiest(rest);
   const stated: Stated[] = [];
   for (const one of options.figure) stated.push(await statedOf('--figure', one, place));
   const proof = await statedOf('--proof', options.proof, place);
-  const taught = find({
+  return find({
     title: options.title,
     link: {
       kind: 'bluetooth-le',
@@ -49,10 +85,6 @@ export async function teach(options: TeachOptions): Promise<ExitCode> {
     observed: { quantity: unitMeasures(unit), unit, step: options.step, rest: sentBy(rest, place), stated },
     proof,
   });
-  for (const line of linesOf(taught, options.out)) process.stdout.write(`${safeLine(line)}\n`);
-  if (taught.outcome !== 'taught') return EXIT.failed;
-  await writeNew(options.out, Buffer.from(`${taught.text}\n`, 'utf8'));
-  return EXIT.done;
 }
 
 function linesOf(taught: Taught, out: string): readonly string[] {

@@ -1,5 +1,5 @@
 /** Why a link ended, why readings are missing, and why a device was refused. */
-import type { DeviceRefusal, LinkEnd, MissReason } from '../../reading.ts';
+import type { Contradiction, DeviceRefusal, LinkEnd, MissReason } from '../../reading.ts';
 import { phrases, w } from '../../words/catalogue.ts';
 
 export const MISS_WORDS: Readonly<Record<MissReason, string>> = phrases({
@@ -40,5 +40,11 @@ export const REFUSAL_WORDS: {
   'other-format': ({ address }) =>
     w`the device at ${address} presents its readings in another format than the Bluetooth SIG defines. They cannot be trusted`,
 };
+
+/** What speaks against the profile of a tool. */
+export const CONTRADICTION_WORDS: Readonly<Record<Contradiction, string>> = phrases({
+  bytes: 'it sends bytes that its profile does not describe',
+  figures: 'by its profile it reads figures that no tool can have',
+});
 
 export const deviceRefusalText = (refusal: DeviceRefusal): string => REFUSAL_WORDS[refusal.reason](refusal);

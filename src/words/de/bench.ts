@@ -895,4 +895,11 @@ export const ENTRIES: Entries = {
   'job {0}, station {1}, {2} entries; {3}': 'Auftrag {0}, Arbeitsplatz {1}, {2} Einträge; {3}',
   '{0} checks passed; "plugmark verify" shows them, and what nobody should take for proven':
     '{0} Prüfungen bestanden; "plugmark verify" zeigt sie, und was niemand für nachgewiesen halten soll',
+  STOPPED: 'STILLGELEGT',
+  'nothing that it reads counts from here on': 'nichts zählt, was es von hier an liest',
+  'STOPPED, not as its profile says': 'STILLGELEGT, nicht wie sein Profil sagt',
+  'The wrench does not send what its profile says. Nothing of it counts: take another wrench.':
+    'Der Schlüssel sendet nicht, was sein Profil sagt. Nichts davon zählt: einen anderen Schlüssel nehmen.',
+  'The gauge does not send what its profile says. Nothing of it counts: take another gauge.':
+    'Die Lehre sendet nicht, was ihr Profil sagt. Nichts davon zählt: eine andere Lehre nehmen.',
 };

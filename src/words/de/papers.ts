@@ -855,4 +855,7 @@ export const ENTRIES: Entries = {
     'diese Werkstatt verzichtet auf Signaturen der Mechaniker',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     'Seiten in einer anderen Sprache oder in anderen Einheiten sind andere Papiere desselben Protokolls, mit demselben Fingerabdruck.',
+  'cut off when the tool was stopped': 'abgeschnitten, als das Werkzeug stillgelegt wurde',
+  '{0} stopped: {1}. Nothing counts that it read from here on.':
+    '{0} stillgelegt: {1}. Nichts zählt, was es von hier an las.',
 };

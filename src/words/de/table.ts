@@ -991,4 +991,7 @@ export const ENTRIES: Entries = {
     '"{0}" ist eine Antwort auf jeden Punkt; erwartet wird ein anderer Name',
   '"{0}" is there twice': '"{0}" steht zweimal da',
   '"{0}" is not one of the choices': '"{0}" ist keine der Antworten',
+  'it sends bytes that its profile does not describe': 'er sendet Bytes, die sein Profil nicht beschreibt',
+  'by its profile it reads figures that no tool can have':
+    'nach seinem Profil liest er Werte, die kein Werkzeug haben kann',
 };

@@ -877,4 +877,11 @@ export const ENTRIES: Entries = {
   'job {0}, station {1}, {2} entries; {3}': 'orden {0}, puesto {1}, {2} entradas; {3}',
   '{0} checks passed; "plugmark verify" shows them, and what nobody should take for proven':
     '{0} comprobaciones superadas; "plugmark verify" las muestra, y lo que nadie debe dar por demostrado',
+  STOPPED: 'DESCARTADA',
+  'nothing that it reads counts from here on': 'nada de lo que lea cuenta a partir de aquí',
+  'STOPPED, not as its profile says': 'DESCARTADA, no es como dice su perfil',
+  'The wrench does not send what its profile says. Nothing of it counts: take another wrench.':
+    'La llave no envía lo que dice su perfil. Nada de ella cuenta: tome otra llave.',
+  'The gauge does not send what its profile says. Nothing of it counts: take another gauge.':
+    'La galga no envía lo que dice su perfil. Nada de ella cuenta: tome otra.',
 };

@@ -844,4 +844,7 @@ export const ENTRIES: Entries = {
   "this shop does without technicians' signatures": 'este taller prescinde de firmas de los técnicos',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     'Las páginas en otro idioma o en otras unidades son otros documentos de la misma acta, con la misma huella.',
+  'cut off when the tool was stopped': 'cortado al descartarse la herramienta',
+  '{0} stopped: {1}. Nothing counts that it read from here on.':
+    '{0} descartada: {1}. Nada de lo que leyó a partir de aquí cuenta.',
 };

@@ -966,4 +966,7 @@ export const ENTRIES: Entries = {
     '"{0}" es una respuesta a todo punto; se espera otro nombre',
   '"{0}" is there twice': '"{0}" aparece dos veces',
   '"{0}" is not one of the choices': '"{0}" no es una de las opciones',
+  'it sends bytes that its profile does not describe': 'envía bytes que su perfil no describe',
+  'by its profile it reads figures that no tool can have':
+    'según su perfil lee valores que ninguna herramienta puede dar',
 };

@@ -886,4 +886,11 @@ export const ENTRIES: Entries = {
   'job {0}, station {1}, {2} entries; {3}': 'ordre {0}, poste {1}, {2} entrées ; {3}',
   '{0} checks passed; "plugmark verify" shows them, and what nobody should take for proven':
     '{0} contrôles réussis ; "plugmark verify" les montre, et ce que nul ne doit tenir pour prouvé',
+  STOPPED: 'ÉCARTÉ',
+  'nothing that it reads counts from here on': "rien de ce qu'il lit ne compte désormais",
+  'STOPPED, not as its profile says': 'ÉCARTÉ, non conforme à son profil',
+  'The wrench does not send what its profile says. Nothing of it counts: take another wrench.':
+    "La clé n'envoie pas ce que dit son profil. Rien n'en compte : prendre une autre clé.",
+  'The gauge does not send what its profile says. Nothing of it counts: take another gauge.':
+    "La jauge n'envoie pas ce que dit son profil. Rien n'en compte : en prendre une autre.",
 };

@@ -844,4 +844,7 @@ export const ENTRIES: Entries = {
   "this shop does without technicians' signatures": 'cet atelier se passe de signatures des techniciens',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     "Des pages dans une autre langue ou d'autres unités sont d'autres documents du même relevé, avec la même empreinte.",
+  'cut off when the tool was stopped': "coupée quand l'outil a été écarté",
+  '{0} stopped: {1}. Nothing counts that it read from here on.':
+    "{0} écarté : {1}. Rien de ce qu'il a lu ensuite ne compte.",
 };

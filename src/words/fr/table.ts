@@ -990,4 +990,7 @@ export const ENTRIES: Entries = {
     '"{0}" est une réponse à tout point ; un autre nom est attendu',
   '"{0}" is there twice': '"{0}" figure deux fois',
   '"{0}" is not one of the choices': '"{0}" n\'est pas l\'un des choix',
+  'it sends bytes that its profile does not describe': 'il envoie des octets que son profil ne décrit pas',
+  'by its profile it reads figures that no tool can have':
+    "selon son profil il lit des valeurs qu'aucun outil ne peut donner",
 };
