@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { AttemptFilter } from '../../../db/history-filter.ts';
 import type { AttemptRow } from '../../audit/attempt.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
+import type { AttemptFilter } from '../../audit/records.ts';
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
