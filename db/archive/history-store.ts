@@ -47,6 +47,17 @@ export function historyStore(sql: Sql): HistoryStore {
         if (row === null || row.head_size === null) return null;
         return { epoch: row.history_epoch, read: row.history_read, size: row.head_size };
       }),
+    behind: (tenant) =>
+      sql.transaction(tenant, async (query) => {
+        const rows = await query(
+          'SELECT log FROM logs WHERE tenant = ? AND head_size > history_read ORDER BY log',
+          tenant,
+        );
+        return z
+          .array(z.object({ log: z.string() }))
+          .parse(rows)
+          .map(({ log }) => log);
+      }),
     places: (log, streams) =>
       all(async (query) => {
         const places: JobPlace[] = [];

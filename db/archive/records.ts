@@ -1,6 +1,7 @@
 /** Questions over all logs of a tenant: the same rows as one station's history gives (db/history.ts). */
 import { z } from 'zod';
 import { entryFrom } from '../../src/archive/entries.ts';
+import { TooMuch } from '../../src/archive/readers.ts';
 import type { AttemptRow, ProcessRow } from '../../src/audit/attempt.ts';
 import type { AskedJob } from '../../src/audit/questions.ts';
 import type { Records, StationOfRecords } from '../../src/audit/records.ts';
@@ -15,10 +16,7 @@ import type { Query, Sql, Value } from './sql.ts';
 import { type Scope, whereAttempts, whereJobs, whereUsed } from './where.ts';
 
 /** What an answer may have at most: more is no answer that anybody reads, and would take the memory of all others. */
-export const MOST_ROWS = 500_000;
-
-/** Thrown for a question whose answer has more rows. */
-export class TooMuch extends Error {}
+const MOST_ROWS = 500_000;
 
 export function archiveRecords(sql: Sql, scope: Scope): Records {
   const asked = async (text: string, values: readonly Value[]): Promise<readonly unknown[]> => {

@@ -45,6 +45,8 @@ export interface HistoryPart {
 export interface HistoryStore {
   /** Null for a log that is not there, or of which nothing is cosigned. */
   mark(log: string): Promise<HistoryMark | null>;
+  /** The logs of a tenant whose history is behind what is cosigned of them. */
+  behind(tenant: string): Promise<readonly string[]>;
   /** Where the jobs of these streams lie that the history has already. */
   places(log: string, streams: readonly string[]): Promise<readonly JobPlace[]>;
   /** False, and nothing is written, where the history is not what it was at `from`. */

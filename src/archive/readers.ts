@@ -1,6 +1,9 @@
 /** Who may ask an archive, and that it was asked. */
 import type { Records } from '../audit/records.ts';
 
+/** Thrown for a question whose answer has more rows than anybody reads. */
+export class TooMuch extends Error {}
+
 /** Whoever has the token of a reader sees the records of one tenant, or of one log of it, and nothing else. */
 export interface Reader {
   readonly tenant: string;
@@ -31,6 +34,6 @@ export interface ReaderStore {
   noteRead(read: Read): Promise<void>;
   /** The newest first. */
   reads(limit: number): Promise<readonly Read[]>;
-  /** What this reader may see. */
+  /** What this reader may see. Throws {@link TooMuch}. */
   records(reader: Pick<Reader, 'tenant' | 'log'>): Records;
 }

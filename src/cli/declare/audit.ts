@@ -1,5 +1,15 @@
 import { Option } from 'commander';
-import { closing, csvLocale, type Declare, examples, forReader, json, scope, whole } from './common.ts';
+import {
+  askedScope,
+  closing,
+  csvLocale,
+  type Declare,
+  examples,
+  forReader,
+  json,
+  scope,
+  whole,
+} from './common.ts';
 import { asked } from './filters.ts';
 
 /** What is asked of the records later: impact assessments, questions, packages for an auditor, papers for a dispute. */
@@ -124,7 +134,7 @@ export const declareAudit: Declare = (program, run) => {
   csvLocale(
     json(
       asked(
-        scope(
+        askedScope(
           program
             .command('ask')
             .description('finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day'),
