@@ -79,7 +79,7 @@ export function impact(tool: string, options: AssessOptions): Promise<ExitCode> 
  * Everything since the last good check, without what was measured under a newer certificate and what assessments `before`
  * on the same file hold already. It does not end on the day of the finding: a tool may have been used on.
  */
-async function judgedIn(
+export async function judgedIn(
   records: Records,
   tool: string,
   certificate: Certificate,
@@ -117,7 +117,10 @@ function inSteps<T, R>(rows: readonly T[], work: (some: readonly T[]) => readonl
 }
 
 /** All attempts of the jobs in which a re-hit or a check is in question: another tool may have proved that plug before. */
-function ofJobsRepeated(records: Records, judged: readonly JudgedAgain[]): Promise<readonly AttemptRow[]> {
+export function ofJobsRepeated(
+  records: Records,
+  judged: readonly JudgedAgain[],
+): Promise<readonly AttemptRow[]> {
   const repeated = judged.filter(({ row, sort }) => sort !== null && isRepeat(row));
   const streams = new Set(repeated.map(({ row }) => row.stream));
   return records.attemptsIn([...streams].map((stream) => ({ stream })));

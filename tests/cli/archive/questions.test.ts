@@ -158,6 +158,41 @@ describe('a question to an archive', () => {
   });
 });
 
+describe('a wrench that was out of tolerance and went from bay to bay', () => {
+  const survey = (token: string, ...args: readonly string[]) =>
+    asked(token, 'impact', 'survey', 'EXAMPLE-W-1', '--as-found', join(root, 'bay-2', 'found.json'), ...args);
+
+  it('is judged again over all bays in one go, with what each bay has recorded and decided', async () => {
+    const csv = join(root, 'survey.csv');
+    const { code, stdout, stderr } = await survey('fleet', '--csv', csv);
+    expect([code, stderr]).toEqual([1, expect.any(String)]);
+    expect(stdout).toContain(
+      'EXAMPLE-W-1, by what AF-1 of 2026-09-01 found: everything since CAL-1 of 2026-01-12',
+    );
+    expect(stdout).toContain('Used in that time at 2 of 2 stations.');
+    expect(stdout).toMatch(/Bay 1 +8 +7 +0 +1 +1 +not yet/);
+    expect(stdout).toMatch(/Bay 2 +8 +6 +0 +0 +0 +IA-1/);
+    // As bay 2 counted when it recorded its own.
+    const shown = JSON.parse((await there('bay-2', 'impact', 'show', 'IA-1', '--json')).stdout);
+    expect(shown).toMatchObject({ attempts: 8, stillIn: 6, doubtful: 0, out: 0 });
+    expect(stdout).toMatch(
+      /Bay 1 +J-1 +2026-02-03 +ZZ9EXAMP1PM000104 +EXAMPLE 4 +BUS-12 +\S+ +4 +not recorded/,
+    );
+    expect(stdout).toContain(
+      'Still to be recorded and decided at Bay 1: plugmark impact wrench --as-found FILE --by NAME',
+    );
+    expect(readFileSync(csv, 'utf8').split('\r\n')[1]).toMatch(/^Bay 1,J-1,/);
+  });
+
+  it('is no business of another tenant, and not that of the certificate of another wrench', async () => {
+    const other = await survey('south');
+    expect(other.stdout).not.toMatch(/Bay 1|Bay 2|IA-1/);
+    const found = join(root, 'bay-2', 'found.json');
+    const wrong = await asked('fleet', 'impact', 'survey', 'EXAMPLE-W-2', '--as-found', found);
+    expect([wrong.code, wrong.stderr]).toEqual([2, expect.stringContaining('and not of EXAMPLE-W-2')]);
+  });
+});
+
 describe('whoever has a token', () => {
   const COMMANDS: readonly (readonly string[])[] = [
     ['ask'],
