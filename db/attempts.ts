@@ -210,7 +210,7 @@ function writer(db: Database) {
   };
 }
 
-function flagsOf({ first, last, stage, censored, early, held }: Attempt): number {
+export function flagsOf({ first, last, stage, censored, early, held }: Attempt): number {
   return (
     (first ? FLAG.first : 0) |
     (last ? FLAG.last : 0) |

@@ -1,36 +1,7 @@
 /** What a question to the history asks for, as SQL with parameters: nothing that came from outside becomes part of it. */
+import type { AttemptFilter, JobsFilter } from '../src/audit/records.ts';
 import { ANY_CENSORED, FLAG } from './attempts.ts';
 import { lookUpKey } from './jobs.ts';
-
-/** What is left out matches everything. Days are ISO dates in UTC, as the log is, and both belong to the range. */
-export interface JobsFilter {
-  readonly job?: string;
-  /** As people type them, like `technician`, `tool`, `part` and `lot`: spaces, hyphens and small letters make no difference. */
-  readonly vin?: string;
-  readonly plate?: string;
-  readonly fleet?: string;
-  /** Days on which a job was opened, or an attempt was made. */
-  readonly from?: string;
-  readonly to?: string;
-  /** Key of the engine's specification, or the beginning of one. */
-  readonly specification?: string;
-  /** Id of a tool, or its serial number. */
-  readonly tool?: string;
-  /** As it was recorded. */
-  readonly serial?: string;
-  readonly technician?: string;
-  readonly part?: string;
-  readonly lot?: string;
-  readonly state?: 'open' | 'complete' | 'incomplete' | 'void';
-  /** Jobs that are not complete or hold an attempt that is not OK; attempts that are not OK or have no value. */
-  readonly exceptionsOnly?: boolean;
-}
-
-export interface AttemptFilter extends Omit<JobsFilter, 'state'> {
-  readonly quantity?: 'torque' | 'length';
-  /** Entered into the log behind this entry. */
-  readonly afterSeq?: number;
-}
 
 export interface Sql {
   readonly where: string;

@@ -196,8 +196,9 @@ function processReader(shared: Shared): (row: unknown) => ProcessRow {
   };
 }
 
-const stageOf = (flags: number) => ((flags & FLAG.firstStage) === 0 ? 'final' : 'first');
-const censoredOf = (flags: number) => CENSORED_FLAGS.find(([, bit]) => (flags & bit) !== 0)?.[0] ?? null;
+export const stageOf = (flags: number) => ((flags & FLAG.firstStage) === 0 ? 'final' : 'first');
+export const censoredOf = (flags: number) =>
+  CENSORED_FLAGS.find(([, bit]) => (flags & bit) !== 0)?.[0] ?? null;
 
 function cellsOf(row: unknown): Cells {
   if (Array.isArray(row)) return row;

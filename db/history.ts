@@ -5,17 +5,10 @@
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import type { AttemptRow, ProcessRow } from '../src/audit/attempt.ts';
+import type { AttemptFilter, JobsFilter, SpecificationUse, UseOfTool } from '../src/audit/records.ts';
 import { type Setup, setupSchema } from '../src/audit/setup.ts';
 import { createFolding, type Progress } from './attempts.ts';
-import {
-  type AttemptFilter,
-  attemptsWhere,
-  type JobsFilter,
-  jobsWhere,
-  LOOK_UP_KEY,
-  type Sql,
-  usedSince,
-} from './history-filter.ts';
+import { attemptsWhere, jobsWhere, LOOK_UP_KEY, type Sql, usedSince } from './history-filter.ts';
 import { ATTEMPT_COLUMNS, createRowReading, PROCESS_COLUMNS } from './history-rows.ts';
 import { JOB_COLUMNS, type JobRow, lookUpKey, readJobRow } from './jobs.ts';
 
@@ -31,12 +24,6 @@ export interface ToolUse {
   readonly lastAt: string;
 }
 
-export interface SpecificationUse {
-  readonly specificationKey: string;
-  readonly setup: Setup;
-  readonly jobs: number;
-}
-
 export interface History {
   /** In the order of time. */
   attemptsOf(filter: AttemptFilter): readonly AttemptRow[];
@@ -50,7 +37,7 @@ export interface History {
   specifications(): readonly SpecificationUse[];
   technicians(): readonly string[];
   /** Attempts made with a tool, by its serial number or its name, on that ISO day or later. */
-  useSince(tool: string, from: string): { readonly count: number; readonly lastAt: string | null };
+  useSince(tool: string, from: string): UseOfTool;
   /** Folds what went on since the last question; every question does so by itself. */
   bringUpToDate(progress?: Progress): void;
   /** How SQLite would look it up. */

@@ -14,7 +14,8 @@ import { readMigration } from './migrate.ts';
 /** Rises with every change of what the history holds: an older one is made again from the entries. */
 const HISTORY_VERSION = 5;
 
-const sourcesIn = z
+/** From bits; no sources where nobody folded the job yet. */
+export const sourcesIn = z
   .int()
   .nullable()
   .transform((bits) => figureSourceSchema.options.filter((_, at) => ((bits ?? 0) & (1 << at)) !== 0));

@@ -4,13 +4,24 @@
  */
 import type { Pool, PoolClient } from 'pg';
 import { ProblemError } from '../../src/problem.ts';
+import { OF_HISTORY } from './history-schema.ts';
 import { tablesFor } from './schema.ts';
 import type { Query, Sql } from './sql.ts';
 
 /** What a database of several machines says where two transactions met; the whole transaction is to be done again. */
 const AGAIN = new Set(['40001', '40P01']);
 const TIMES = 8;
-const TENANT_TABLES = ['logs', 'log_keys', 'bundles', 'faults'] as const;
+const TYPES = { BYTES: 'bytea', WHOLE: 'bigint', SMALL: 'integer', AMOUNT: 'double precision' } as const;
+const TENANT_TABLES = [
+  'logs',
+  'log_keys',
+  'bundles',
+  'faults',
+  'judged',
+  'readers',
+  'reads',
+  ...OF_HISTORY,
+] as const;
 /** Whoever looks after the archive sees all tenants; no tenant can be called so. */
 const EVERYBODY = '*';
 
@@ -41,8 +52,7 @@ async function migrate(pool: Pool): Promise<void> {
   const client = await pool.connect();
   try {
     await client.query('BEGIN');
-    for (const statement of [...tablesFor({ bytes: 'bytea', whole: 'bigint' }), ...policies])
-      await client.query(statement);
+    for (const statement of [...tablesFor(TYPES), ...policies]) await client.query(statement);
     await client.query('COMMIT');
   } catch (cause) {
     await client.query('ROLLBACK');
@@ -82,7 +92,7 @@ function sqlOf(pool: Pool): Sql {
       }
     },
     // Its pages are used again from now on; what stands in them until then, and in its own log, is for whoever runs it.
-    sweep: async () => void (await pool.query('VACUUM bundles')),
+    sweep: async () => void (await pool.query(`VACUUM bundles, ${OF_HISTORY.join(', ')}`)),
     close: () => pool.end(),
   };
 }

@@ -14,3 +14,25 @@ export interface Sql {
   sweep(): Promise<void>;
   close(): Promise<void>;
 }
+
+/** SQLite takes 32 766 values in a statement. */
+const VALUES_AT_ONCE = 16_000;
+
+/** Inserts whole rows of a table, many in a statement. */
+export async function manyRows(
+  query: Query,
+  table: string,
+  rows: readonly (readonly Value[])[],
+  onConflict = '',
+): Promise<void> {
+  const width = rows[0]?.length ?? 1;
+  const step = Math.max(1, Math.floor(VALUES_AT_ONCE / width));
+  const one = `(${Array(width).fill('?').join(', ')})`;
+  for (let from = 0; from < rows.length; from += step) {
+    const some = rows.slice(from, from + step);
+    await query(
+      `INSERT INTO ${table} VALUES ${some.map(() => one).join(', ')} ${onConflict}`,
+      ...some.flat(),
+    );
+  }
+}

@@ -9,6 +9,8 @@ import type { Query, Sql, Value } from './sql.ts';
 /** `PLMA`, at offset 68 of the file. */
 const APPLICATION_ID = 0x504c4d41;
 
+const TYPES = { BYTES: 'BLOB', WHOLE: 'INTEGER', SMALL: 'INTEGER', AMOUNT: 'REAL' } as const;
+
 export async function openSqlite(path: string): Promise<Sql> {
   const { default: Sqlite } = await import('better-sqlite3');
   const db = new Sqlite(path, { timeout: PATIENCE_MS });
@@ -43,16 +45,20 @@ function prepare(db: Database, path: string): void {
   assertFull(db);
   if (!isNew) return;
   db.transaction(() => {
-    for (const table of tablesFor({ bytes: 'BLOB', whole: 'INTEGER' })) db.exec(`${table} STRICT`);
+    for (const statement of tablesFor(TYPES))
+      db.exec(statement.startsWith('CREATE TABLE') ? `${statement} STRICT` : statement);
     db.pragma(`application_id = ${APPLICATION_ID}`);
   }).immediate();
 }
+
+const LONGEST_KEPT = 4000;
 
 function sqlOf(db: Database): Sql {
   const statements = new Map<string, ReturnType<Database['prepare']>>();
   const prepared = (text: string) => {
     const statement = statements.get(text) ?? db.prepare(text);
-    statements.set(text, statement);
+    // Those of many rows are as many as there are numbers of rows.
+    if (text.length < LONGEST_KEPT) statements.set(text, statement);
     return statement;
   };
   const rowsOf = (text: string, values: readonly Value[]): readonly unknown[] => {

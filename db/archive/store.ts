@@ -13,7 +13,9 @@ import {
 } from '../../src/archive/kept-log.ts';
 import type { ArchiveStore, NewLog, TokenUse } from '../../src/archive/store.ts';
 import type { ForgottenPlace } from '../../src/archive/texts.ts';
+import { forgetHistory, historyStore } from './history-store.ts';
 import { faultRowSchema, keptBundle, keptLog, packedBundle, tokenRowSchema } from './kept-rows.ts';
+import { readerStore } from './readers.ts';
 import { MOST_FAULTS } from './schema.ts';
 import type { Query, Sql } from './sql.ts';
 
@@ -49,8 +51,8 @@ export function archiveStore(sql: Sql): ArchiveStore {
     enrol: ({ id, tenant, origin, station, vkey }) =>
       sql.transaction(tenant, async (query) => {
         const made = await query(
-          `INSERT INTO logs (log, tenant, origin, station, standing, entries) VALUES (?, ?, ?, ?, 'open', 0)
-           ON CONFLICT DO NOTHING RETURNING log`,
+          `INSERT INTO logs (log, tenant, origin, station, standing, entries, history_epoch, history_read)
+           VALUES (?, ?, ?, ?, 'open', 0, 0, 0) ON CONFLICT DO NOTHING RETURNING log`,
           ...[id, tenant, origin, station],
         );
         if (made.length === 0) return false;
@@ -101,6 +103,21 @@ export function archiveStore(sql: Sql): ArchiveStore {
         next = last.number + 1;
       }
     },
+    bundlesOf: (id, numbers) =>
+      all(async (query) => {
+        const bundles = [];
+        for (const number of numbers) {
+          const [row] = await query(
+            'SELECT number, hashes, body FROM bundles WHERE log = ? AND number = ?',
+            id,
+            number,
+          );
+          if (row !== undefined) bundles.push(keptBundle(row));
+        }
+        return bundles;
+      }),
+    history: historyStore(sql),
+    readers: readerStore(sql),
     close: sql.close,
   };
 }
@@ -114,6 +131,7 @@ async function write(query: Query, log: KeptLog, writes: Writes): Promise<void> 
   const { pending, head, entries, key, bundles = [], forgotten = [], fault, standing } = writes;
   for (const bundle of bundles) await putBundle(query, log, bundle);
   await forget(query, log, forgotten);
+  if (forgotten.length > 0) await forgetHistory(query, log);
   if (key !== undefined) await putKey(query, log, log.keys.length + 1, key);
   if (fault !== undefined) await putFault(query, log, fault);
   if (head !== undefined) await putNote(query, log, 'head', head);

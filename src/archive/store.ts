@@ -1,4 +1,6 @@
+import type { HistoryStore } from './history.ts';
 import type { Fault, KeptBundle, KeptLog, Writes } from './kept-log.ts';
+import type { ReaderStore } from './readers.ts';
 
 /**
  * What a one-time token allows: to enrol a station with a tenant, of one log alone where it is named; or to fetch back all that
@@ -36,5 +38,9 @@ export interface ArchiveStore {
   change<T>(id: string, decide: (log: KeptLog) => Decided<T>): Promise<T | null>;
   /** The bundles of a log from this number on, in their order. */
   bundles(id: string, from: number): AsyncIterable<KeptBundle>;
+  /** Of these numbers those that are there, in their order. */
+  bundlesOf(id: string, numbers: readonly number[]): Promise<readonly KeptBundle[]>;
+  readonly history: HistoryStore;
+  readonly readers: ReaderStore;
   close(): Promise<void>;
 }

@@ -76,6 +76,8 @@ export interface AttemptRow extends Attempt {
   readonly voided: boolean;
   /** The job is still open: nothing of it was delivered yet. */
   readonly open: boolean;
+  /** Name of its station, where the records are of several. */
+  readonly station?: string;
 }
 
 /** What of an attempt shows what a process can do: far less than all of it, of far more attempts. */

@@ -10,7 +10,7 @@ import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { FigureSource } from '../reading.ts';
 import type { Attempt, AttemptRow } from './attempt.ts';
-import { jobHistory } from './attempt-walk.ts';
+import { type JobHistory, jobHistory } from './attempt-walk.ts';
 import type { ImpactAssessment } from './impact-state.ts';
 import type { Setup } from './setup.ts';
 
@@ -26,6 +26,8 @@ export interface AskedJob {
   readonly fleet: string | null;
   readonly sources: readonly FigureSource[];
   readonly outOfOrder: readonly OutOfOrder[];
+  /** Name of its station, where the records are of several. */
+  readonly station?: string;
 }
 
 export interface JobAnswer extends AskedJob {
@@ -53,12 +55,8 @@ export function answerFromEntries(
   entries: readonly LogEntry[],
   impacts: readonly ImpactAssessment[],
 ): JobAnswer {
-  const [opening, last] = [entries[0], entries.at(-1)];
-  const history = jobHistory(entries);
-  if (opening?.event.type !== 'job-opened' || last === undefined || history === null)
-    throw new Error('the entries of a job begin with its opening');
-  const { job, vehicle } = opening.event.order;
-  const { on, setup, sources, outOfOrder } = history;
+  const { asked, history } = jobIn(entries);
+  const { on, setup } = history;
   const attempts = history.attempts
     .map((one) => ({
       ...one,
@@ -66,6 +64,20 @@ export function answerFromEntries(
       serial: setup.instruments.find(({ id }) => id === one.tool)?.serial ?? null,
     }))
     .sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || a.seq - b.seq);
+  return answerFor(asked, attempts, attempts.length === 0 ? null : setup, impacts);
+}
+
+/** A job from its entries, those of samples left out or not. Throws where they do not begin with its opening. */
+export function jobIn(entries: readonly LogEntry[]): {
+  readonly asked: AskedJob;
+  readonly history: JobHistory;
+} {
+  const [opening, last] = [entries[0], entries.at(-1)];
+  const history = jobHistory(entries);
+  if (opening?.event.type !== 'job-opened' || last === undefined || history === null)
+    throw new Error('the entries of a job begin with its opening');
+  const { job, vehicle } = opening.event.order;
+  const { sources, outOfOrder } = history;
   const { vin = null, plate = null, fleet = null } = vehicle;
   const asked: AskedJob = {
     stream: opening.stream,
@@ -79,7 +91,7 @@ export function answerFromEntries(
     sources,
     outOfOrder,
   };
-  return answerFor(asked, attempts, attempts.length === 0 ? null : setup, impacts);
+  return { asked, history };
 }
 
 function stateIn(entries: readonly LogEntry[]): AskedJob['state'] {

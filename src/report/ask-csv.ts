@@ -26,7 +26,7 @@ const JOBS: readonly CsvColumn<JobAnswer>[] = [
 
 /** One row a job. */
 export const jobsCsv = (answers: readonly JobAnswer[], style?: CsvStyle): string =>
-  rowsCsv(JOBS, answers, style);
+  rowsCsv(withStation(JOBS, answers), answers, style);
 
 const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
   { header: 'Job', value: ({ job }) => job },
@@ -60,4 +60,13 @@ const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
 
 /** One row an attempt. */
 export const attemptsCsv = (rows: readonly AttemptRow[], style?: CsvStyle): string =>
-  rowsCsv(ATTEMPTS, rows, style);
+  rowsCsv(withStation(ATTEMPTS, rows), rows, style);
+
+/** In front of the others, where the rows are of several stations. */
+const withStation = <T extends { readonly station?: string }>(
+  columns: readonly CsvColumn<T>[],
+  rows: readonly T[],
+): readonly CsvColumn<T>[] =>
+  rows.some(({ station }) => station !== undefined)
+    ? [{ header: 'Station', value: ({ station }) => station ?? null }, ...columns]
+    : columns;

@@ -70,7 +70,10 @@ const ATTEMPTS: readonly CsvColumn<Sorted>[] = [
 ];
 
 /** One row an attempt, in the order of the log. The sorts of a column add up to what the impact assessment counts. */
-export const judgedAgainCsv = (sorted: readonly Sorted[]): string => rowsCsv(ATTEMPTS, sorted);
+export const judgedAgainCsv = (sorted: readonly Sorted[]): string =>
+  rowsCsv(sorted.some(({ row }) => row.station !== undefined) ? [STATION, ...ATTEMPTS] : ATTEMPTS, sorted);
+
+const STATION: CsvColumn<Sorted> = { header: 'Station', value: ({ row }) => row.station ?? null };
 
 function sortOf({ counts, overtakenBy }: Sorted): string | null {
   if (counts !== null) return SORT_WORD[counts];

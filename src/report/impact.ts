@@ -70,7 +70,7 @@ export function outcomeOf({ assessed, items, closed }: ImpactAssessment): {
 /** What is out first. */
 export const byGravity = (a: ItemState, b: ItemState) => Number(b.sort === 'out') - Number(a.sort === 'out');
 
-export const cylindersOf = ({ attempts }: ItemState, sort: Exclude<Sort, 'still-in'>) =>
+export const cylindersOf = ({ attempts }: Pick<ItemState, 'attempts'>, sort: Exclude<Sort, 'still-in'>) =>
   [...new Set(attempts.filter((one) => one.sort === sort).map(({ cylinder }) => cylinder))]
     .sort((a, b) => a - b)
     .join(', ');

@@ -16,6 +16,8 @@ import { type CosigningKey, cosignatureLine } from '../evidence/cosignature.ts';
 import type { PublicJwk } from '../evidence/jwk.ts';
 import { noteText, signaturesOf } from '../evidence/note.ts';
 import { MAX_REQUEST_BYTES as MAX_CHECKPOINT_BYTES, readAddCheckpoint } from '../evidence/witness.ts';
+import { asking } from './archive-ask.ts';
+import { judging } from './archive-judging.ts';
 import { giveBack } from './archive-return.ts';
 import { limitedServer, PLAIN, type ServeOptions } from './server.ts';
 
@@ -58,13 +60,24 @@ export async function archiveServer(archive: Archive, options: ServeOptions): Pr
   );
   server.addContentTypeParser('text/plain', { parseAs: 'string' }, (_r, body, done) => done(null, body));
 
+  const oneAtATime = inTurn();
+  const judge = judging(archive.store, archive.heard);
+  server.addHook('onReady', async () => {
+    for (const { id } of await archive.store.logs()) judge.wake(id);
+  });
+  server.addHook('onClose', () => judge.end());
+  const wakened = (id: string, answer: MirrorAnswer | null) => {
+    if (answer?.status === 200) judge.wake(id);
+    return answer;
+  };
+
   server.get('/', (_request, reply) => reply.send({ archive: archive.name, form: 'plugmark/archive/1' }));
   server.get('/health', async (_request, reply) => {
     await archive.store.log(logId(''));
     return reply.type(PLAIN).send('well\n');
   });
   server.get('/metrics', async (_request, reply) =>
-    reply.type(OPEN_METRICS).send(await metrics(archive.store, counts)),
+    reply.type(OPEN_METRICS).send(await metrics(archive.store, counts, judge.counts)),
   );
   server.post<{ Body: unknown }>('/enrol', async ({ body }, reply) => enrol(archive, body, reply, heard));
   server.post<{ Params: Params; Body: unknown }>('/logs/:log/key', async ({ params, body }, reply) =>
@@ -73,9 +86,8 @@ export async function archiveServer(archive: Archive, options: ServeOptions): Pr
   server.post<{ Params: Params; Body: unknown }>(
     '/logs/:log/add-checkpoint',
     async ({ params, body }, reply) =>
-      answered(reply, params.log, await addCheckpoint(archive, params.log, body), heard),
+      answered(reply, params.log, wakened(params.log, await addCheckpoint(archive, params.log, body)), heard),
   );
-  const oneAtATime = inTurn();
   server.post<{ Params: Params; Body: unknown }>(
     '/logs/:log/entries',
     {
@@ -85,8 +97,14 @@ export async function archiveServer(archive: Archive, options: ServeOptions): Pr
         if ((await logOf(archive.store, params.log)) === null) return refuse(reply, heard, 404, NOT_KNOWN);
       },
     },
-    async ({ params, body }, reply) =>
-      answered(reply, params.log, await oneAtATime(() => addEntries(archive, params.log, body)), heard),
+    async ({ params, body }, reply) => {
+      const answer = await oneAtATime(() => addEntries(archive, params.log, body));
+      return answered(reply, params.log, wakened(params.log, answer), heard);
+    },
+  );
+  const ask = asking(archive, { heard, refuse: (reply, status, why) => refuse(reply, heard, status, why) });
+  server.post<{ Body: unknown }>('/ask', ({ headers, body }, reply) =>
+    ask.answer(headers.authorization, jsonOf(body), reply),
   );
   server.post<{ Body: unknown }>('/return', async ({ body }, reply) => {
     const given = await giveBack(archive, jsonOf(body));
@@ -113,7 +131,11 @@ type Heard = (line: string) => void;
 const OPEN_METRICS = 'application/openmetrics-text; version=1.0.0; charset=utf-8';
 
 /** Counts alone: no name of a station, a tenant or a person. */
-async function metrics(store: ArchiveStore, counts: ReadonlyMap<string, number>): Promise<string> {
+async function metrics(
+  store: ArchiveStore,
+  counts: ReadonlyMap<string, number>,
+  judged: ReadonlyMap<string, number>,
+): Promise<string> {
   const logs = await store.logs();
   const sum = (of: (log: KeptLog) => number) => logs.reduce((total, log) => total + of(log), 0);
   const gauge = (name: string, help: string, value: number) =>
@@ -121,6 +143,10 @@ async function metrics(store: ArchiveStore, counts: ReadonlyMap<string, number>)
   const requests = [...counts]
     .sort()
     .map(([status, count]) => `plugmark_requests_total{status="${status}"} ${count}\n`)
+    .join('');
+  const outcomes = [...judged]
+    .sort()
+    .map(([as, count]) => `plugmark_jobs_judged_total{as="${as}"} ${count}\n`)
     .join('');
   return [
     gauge('plugmark_logs', 'Logs that are enrolled.', logs.length),
@@ -135,6 +161,7 @@ async function metrics(store: ArchiveStore, counts: ReadonlyMap<string, number>)
       sum(({ entries }) => entries),
     ),
     `# TYPE plugmark_requests counter\n# HELP plugmark_requests Requests, by status.\n${requests}`,
+    `# TYPE plugmark_jobs_judged counter\n# HELP plugmark_jobs_judged Jobs judged again, by outcome.\n${outcomes}`,
     '# EOF\n',
   ].join('');
 }

@@ -3,10 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { AttemptFilter } from '../../db/history-filter.ts';
 import { type Opening, openStationLog, type StationLogFile } from '../../db/log.ts';
 import type { AttemptRow, ProcessRow } from '../../src/audit/attempt.ts';
 import { GROUPINGS, processGroups } from '../../src/audit/capability.ts';
+import type { AttemptFilter } from '../../src/audit/records.ts';
 import { generate } from '../bench/history/generate.ts';
 
 let folder: string;

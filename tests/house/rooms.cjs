@@ -74,9 +74,9 @@ const ROOMS = {
     'report/words',
   ],
   // What it keeps and signs with, it is given.
-  serve: ['evidence', 'archive'],
-  /** What a station ships and how an archive takes it; where that lies is a port. */
-  archive: ['evidence'],
+  serve: ['evidence', 'archive', 'audit'],
+  /** What a station ships, how an archive takes it and what is asked of it; where that lies is a port. */
+  archive: ['evidence', 'job', 'rules', 'audit'],
   files: [],
   words: [],
   /** Pages; the only place that knows the DOM. */

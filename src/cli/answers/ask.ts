@@ -17,7 +17,10 @@ import {
   vehicle,
 } from './answer.ts';
 
+const station = z.string().exactOptional().describe('Name of the station; with `--archive` only.');
+
 const askedJob = z.strictObject({
+  station,
   job: z.string().describe('Number of the job.'),
   state: jobState,
   openedAt: time.describe('When it was opened.'),
@@ -36,6 +39,7 @@ const askedJob = z.strictObject({
 });
 
 const askedAttempt = z.strictObject({
+  station,
   at: time.describe('When it was made.'),
   job: z.string().describe('Number of the job.'),
   entry: count.describe('Number of the log entry that gave it to its cylinder.'),
@@ -115,6 +119,7 @@ export const askedJobs = (jobs: readonly JobAnswer[]): z.infer<typeof askAnswer>
 export const askedAttempts = (rows: readonly AttemptRow[]): z.infer<typeof askAnswer> => ({
   form: 'plugmark/ask/1',
   attempts: rows.map((row) => ({
+    ...(row.station !== undefined && { station: row.station }),
     at: row.at,
     job: row.job,
     entry: row.seq,

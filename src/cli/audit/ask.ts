@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { AttemptFilter } from '../../../db/history-filter.ts';
 import type { AttemptRow } from '../../audit/attempt.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
-import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
+import { type AskedJob, answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
+import type { AttemptFilter, Records } from '../../audit/records.ts';
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
@@ -10,14 +10,13 @@ import { noted } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
-import { type Scope, withStationFolder } from '../station/scope.ts';
-import type { StationFolder } from '../station/station.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
+import { type AskedScope, withRecords } from './asked.ts';
 
-interface AskOptions extends Scope, Asked {
+interface AskOptions extends AskedScope, Asked {
   readonly exceptions?: true;
   readonly attempts?: true;
   readonly csv?: true;
@@ -27,21 +26,21 @@ interface AskOptions extends Scope, Asked {
 
 /** Answers one question to the records: the jobs, or the attempts, to which all that was named applies. */
 export function ask(options: AskOptions): Promise<ExitCode> {
-  return withStationFolder(options, (stationFolder) => {
+  return withRecords(options, async ({ records }) => {
     const { exceptions, attempts, csv, json } = options;
     const style = csvStyle(options.csvLocale);
     if (csv === true && json === true) throw problem('--csv', 'CSV and JSON at once', 'Choose one of them.');
     const filter = filterOf(options);
     if (attempts === true) {
-      const rows = stationFolder.log.history
-        .attemptsOf(filter)
-        .filter((row) => exceptions !== true || attemptException(row).length > 0);
+      const rows = (await records.attemptsOf(filter)).filter(
+        (row) => exceptions !== true || attemptException(row).length > 0,
+      );
       if (csv === true) process.stdout.write(attemptsCsv(rows, style));
       else if (json === true) printJson(askedAttempts(rows));
       else print(attemptLines(rows));
       return EXIT.done;
     }
-    const answers = answersTo(stationFolder, filter).filter(
+    const answers = (await answersTo(records, filter)).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
     if (csv === true) process.stdout.write(jobsCsv(answers, style));
@@ -52,13 +51,26 @@ export function ask(options: AskOptions): Promise<ExitCode> {
 }
 
 /** The jobs to which a question applies, the latest first, each with what there is to say of it. */
-export function answersTo({ log }: StationFolder, filter: AttemptFilter): readonly JobAnswer[] {
-  const impacts = impactsOf(log.stationEntries());
-  return log.history.jobsOf(filter).map((job) => {
-    const attempts = log.history.attemptsOf({ job: job.job });
-    const key = attempts[0]?.setupKey;
-    return answerFor(job, attempts, key === undefined ? null : log.history.setupOf(key), impacts);
+export async function answersTo(records: Records, filter: AttemptFilter): Promise<readonly JobAnswer[]> {
+  const jobs = await records.jobsOf(filter);
+  const attempts = new Map(jobs.map(({ stream }) => [stream, [] as AttemptRow[]]));
+  for (const row of await records.attemptsIn(jobs)) attempts.get(row.stream)?.push(row);
+  const setups = await records.setupsOf(
+    new Set([...attempts.values()].flatMap(([first]) => (first === undefined ? [] : [first.setupKey]))),
+  );
+  const impacts = new Map(
+    (await records.stations()).map(({ log, entries }) => [log, impactsOf(entries)] as const),
+  );
+  return jobs.map((job) => {
+    const own = attempts.get(job.stream) ?? [];
+    const setup = own[0] === undefined ? null : (setups.get(own[0].setupKey) ?? null);
+    return answerFor(job, own, setup, impacts.get(logOf(job)) ?? []);
   });
+}
+
+/** An archive names a job by its log and its stream. */
+function logOf({ stream, station }: JobAnswer | AskedJob): string | null {
+  return station === undefined ? null : stream.slice(0, stream.indexOf(' '));
 }
 
 /** Throws a {@link ProblemError} for a day that is none, and for days in the wrong order. */
@@ -88,7 +100,9 @@ function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): reado
     'proofs',
     'exceptions',
   ];
+  const some = answers.some(({ station }) => station !== undefined);
   const rows = answers.map((one) => [
+    ...(some ? [one.station ?? '-'] : []),
     one.job,
     jobStateWords(one),
     one.openedAt.slice(0, 16).replace('T', ' '),
@@ -99,12 +113,17 @@ function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): reado
     String(one.proven),
     String(one.exceptions.length),
   ]);
-  const details = answers.flatMap(({ job, exceptions }) => [
+  const details = answers.flatMap(({ job, station, exceptions }) => [
     '',
-    `${safeLine(job)}:`,
+    `${safeLine(station === undefined ? job : `${station}, ${job}`)}:`,
     ...exceptions.map((words) => `  ${safeLine(words)}`),
   ]);
-  return [...textTable(head, rows), ...(withExceptions ? details : []), '', count(answers.length, 'job')];
+  return [
+    ...textTable(some ? ['station', ...head] : head, rows),
+    ...(withExceptions ? details : []),
+    '',
+    count(answers.length, 'job'),
+  ];
 }
 
 function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
@@ -122,7 +141,9 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
     'part',
     'lot',
   ];
+  const some = rows.some(({ station }) => station !== undefined);
   const cells = rows.map((row) => [
+    ...(some ? [row.station ?? '-'] : []),
     row.at.slice(0, 16).replace('T', ' '),
     row.job,
     String(row.cylinder),
@@ -135,7 +156,7 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
     row.part,
     row.lot ?? '-',
   ]);
-  return [...textTable(head, cells), '', count(rows.length, 'attempt')];
+  return [...textTable(some ? ['station', ...head] : head, cells), '', count(rows.length, 'attempt')];
 }
 
 function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {

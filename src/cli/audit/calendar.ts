@@ -2,8 +2,11 @@ import { type CalendarLine, CYCLES_ARE, calendar, type InUse, USUAL_MONTHS } fro
 import { icalendar } from '../../audit/calendar-ics.ts';
 import { firstBeyond } from '../../audit/certificate-line.ts';
 import { certificateDrift } from '../../audit/drift-finding.ts';
-import { impactsOf } from '../../audit/impact-state.ts';
+import type { Since } from '../../audit/impact-held.ts';
+import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { lastFound, withFindings } from '../../audit/out-of-tolerance.ts';
+import type { Records } from '../../audit/records.ts';
+import type { StationEntry } from '../../evidence/log.ts';
 import { writeInPlace } from '../../files/output.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { offBy, unitOf } from '../../instrument/unfit.ts';
@@ -12,16 +15,15 @@ import type { IntervalBounds } from '../../statistics/staircase.ts';
 import { printJson } from '../answers/answer.ts';
 import { toolCalendar } from '../answers/calendar.ts';
 import { now } from '../station/clock.ts';
-import { type Scope, withStationFolder } from '../station/scope.ts';
-import { type StationFolder, stateOf } from '../station/station.ts';
-import { readStationFile } from '../station/station-file.ts';
+import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
+import { type AskedScope, entriesOfAll, listedInstruments, withRecords } from './asked.ts';
 import { jobsSince, sinceLines } from './impact-since.ts';
 import { keptFor } from './kept-certificates.ts';
 
-export interface CalendarOptions extends Scope {
+export interface CalendarOptions extends AskedScope {
   readonly soon: number;
   readonly staircase?: true;
   readonly shortest: number;
@@ -32,22 +34,26 @@ export interface CalendarOptions extends Scope {
 
 /** Which tool must be calibrated when. Exit code 1 where one is due. */
 export async function showCalendar(options: CalendarOptions): Promise<ExitCode> {
-  // The station file is newer than what jobs recorded, where it is at hand.
-  const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
-  return await withStationFolder(options, async (stationFolder) => {
+  const named = await listedInstruments(options);
+  return await withRecords(options, async ({ records, name, stationFolder }) => {
     const at = now();
-    const inUse = inUseOf(stationFolder, named);
+    const stations = await records.stations();
+    const entries = entriesOfAll(stations);
+    const impacts = stations.flatMap((station) => impactsOf(station.entries));
+    const inUse = await inUseOf(records, { entries, impacts, named });
     const lines = calendar(inUse, {
       today: at.slice(0, 10),
       soonDays: options.soon,
       staircase: options.staircase === true ? boundsOf(options) : null,
     });
     if (lines.length === 0) throw noTools();
-    const drifting = await driftingIn(stationFolder, inUse);
-    const since = jobsSince(stationFolder, impactsOf(stationFolder.log.stationEntries()));
+    const drifting = await driftingIn(stationFolder, entries, inUse);
+    const since: Since[] = [];
+    for (const { log, entries: own } of stations)
+      since.push(...(await jobsSince(records, impactsOf(own), log)));
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
-      await writeInPlace(options.ics, icalendar(lines, stateOf(stationFolder).name, at));
+      await writeInPlace(options.ics, icalendar(lines, name(), at));
     }
     if (options.json === true) printJson(toolCalendar(at.slice(0, 10), lines, drifting, since));
     else
@@ -77,11 +83,21 @@ function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
 }
 
 /** Every instrument as the station file or else the log has it last, by serial number where it has one. */
-function inUseOf({ log }: StationFolder, named: readonly Instrument[]): readonly InUse[] {
+async function inUseOf(
+  records: Records,
+  {
+    entries,
+    impacts,
+    named,
+  }: {
+    readonly entries: readonly StationEntry[];
+    readonly impacts: readonly ImpactAssessment[];
+    readonly named: readonly Instrument[];
+  },
+): Promise<readonly InUse[]> {
   const latest = new Map<string, Instrument>();
   const firstUsed = new Map<string, string>();
   const take = (instrument: Instrument) => latest.set(nameOf(instrument), instrument);
-  const entries = log.stationEntries();
   for (const { at, event } of entries) {
     if (event.type !== 'instrument-recorded') continue;
     const name = nameOf(event.instrument);
@@ -89,34 +105,37 @@ function inUseOf({ log }: StationFolder, named: readonly Instrument[]): readonly
     take(event.instrument);
   }
   for (const instrument of named) take(instrument);
-  return withFindings([...latest.values()], impactsOf(entries)).map((instrument) => {
+  const inUse: InUse[] = [];
+  for (const instrument of withFindings([...latest.values()], impacts)) {
     const name = nameOf(instrument);
     const from = instrument.certificate?.date ?? '0001-01-01';
-    const { count, lastAt } = log.history.useSince(name, from);
+    const { count, lastAt } = await records.toolUse(name, from);
     const asFound = lastFound(instrument, entries);
-    return {
+    inUse.push({
       instrument,
       cycles: count,
       lastUsed: lastAt?.slice(0, 10) ?? null,
       firstUsed: firstUsed.get(name) ?? null,
       asFound,
-    };
-  });
+    });
+  }
+  return inUse;
 }
 
 const nameOf = ({ serial, id }: Instrument) => serial ?? id;
 
 /** The day from which a tool may lie beyond what is permitted, by the line through its certificates; by serial number. */
 async function driftingIn(
-  stationFolder: StationFolder,
+  stationFolder: StationFolder | null,
+  entries: readonly StationEntry[],
   inUse: readonly InUse[],
 ): Promise<ReadonlyMap<string, string>> {
   const drifting = new Map<string, string>();
-  const entries = stationFolder.log.stationEntries();
   for (const { instrument } of inUse) {
     const { serial, permissibleDeviation: permissible } = instrument;
     if (serial === undefined || permissible === undefined) continue;
-    const { certificates } = await keptFor(stationFolder, entries, instrument);
+    const certificates =
+      stationFolder === null ? [] : (await keptFor(stationFolder, entries, instrument)).certificates;
     const drift = certificateDrift(instrument, entries, certificates, { permissible, usedAt: null });
     const first = drift.ok ? firstBeyond(drift.value) : null;
     if (first?.finding === 'warning' && first.outsideOn !== null) drifting.set(serial, first.outsideOn);

@@ -10,7 +10,6 @@ import { type ProcessCharts, processCharts, processPaper } from '../../report/pr
 import { madeFor, type PaperReader } from '../../report/reader.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
-import { type StationFolder, stateOf } from '../station/station.ts';
 import { progress } from '../terminal/progress.ts';
 import { PICTURE, writeFiles } from './papers.ts';
 
@@ -20,11 +19,11 @@ export interface ProcessWork {
   readonly charts: ProcessCharts;
 }
 
-/** `most` readings on a control chart. */
-export function workOf(stationFolder: StationFolder, group: ProcessGroup, most: number): ProcessWork {
+/** `station`: whose readings they are. `most` of them are on a control chart. */
+export function workOf(station: string, group: ProcessGroup, most: number): ProcessWork {
   const charts = processCharts(group, most);
   const paper = processPaper(group, charts, {
-    station: stateOf(stationFolder).name,
+    station,
     program: `plugmark ${programVersion()}`,
     madeAt: now(),
   });

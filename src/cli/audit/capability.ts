@@ -1,4 +1,5 @@
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
+import type { Records } from '../../audit/records.ts';
 import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
 import { groupHead, groupNote, groupRow } from '../../report/process.ts';
@@ -8,16 +9,15 @@ import { groupsAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { readerOf } from '../station/paper-reader.ts';
-import { type Scope, withStationFolder } from '../station/scope.ts';
-import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
 import { filterOf } from './ask.ts';
+import { type AskedScope, withRecords } from './asked.ts';
 import { workOf, writeGroup, writeGroups } from './capability-files.ts';
 import { printPaper } from './papers.ts';
 
-export interface CapabilityOptions extends Scope, Asked, AudienceOptions {
+export interface CapabilityOptions extends AskedScope, Asked, AudienceOptions {
   readonly per: string;
   readonly specification?: string;
   readonly cylinder?: number;
@@ -30,11 +30,11 @@ export interface CapabilityOptions extends Scope, Asked, AudienceOptions {
 
 /** What the process can do: one specification in full with its charts, or all that match in a table. */
 export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
-  return withStationFolder(options, async (stationFolder) => {
-    const groups = groupsOf(stationFolder, options);
+  return withRecords(options, async ({ records, name }) => {
+    const groups = await groupsOf(records, options);
     const [only, ...others] = groups;
     if (only === undefined) {
-      refuseUnknown(stationFolder, options.specification);
+      await refuseUnknown(records, options.specification);
       if (options.out !== undefined) throw nothingMatches('--out');
       if (options.json === true) printJson(groupsAnswered([]));
       else print(['No attempt matches.']);
@@ -42,15 +42,13 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     }
     // Marked groups come last: one real group is shown in full whatever was simulated or replayed beside it.
     const several = others.some((group) => group.mark === only.mark);
-    const work = () => workOf(stationFolder, only, options.last);
+    const work = () => workOf(name(), only, options.last);
     const reader = await readerOf(await audienceOf(options));
     const written =
       options.out === undefined
         ? []
         : several
-          ? await writeGroups(options.out, groups, reader, (group) =>
-              workOf(stationFolder, group, options.last),
-            )
+          ? await writeGroups(options.out, groups, reader, (group) => workOf(name(), group, options.last))
           : await writeGroup(options.out, reader, work);
     if (options.json === true) printJson(groupsAnswered(groups));
     else {
@@ -62,9 +60,9 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
   });
 }
 
-function groupsOf({ log }: StationFolder, options: CapabilityOptions): readonly ProcessGroup[] {
+async function groupsOf(records: Records, options: CapabilityOptions): Promise<readonly ProcessGroup[]> {
   const { per, specification, cylinder, gap } = options;
-  const rows = log.history.processOf({
+  const rows = await records.processOf({
     ...filterOf(options),
     ...(specification !== undefined && { specification }),
     quantity: gap === true ? 'length' : 'torque',
@@ -124,9 +122,9 @@ const nothingMatches = (where: string) =>
   });
 
 /** Throws where no specification has such a key, and lists those that there are. */
-function refuseUnknown({ log }: StationFolder, specification: string | undefined): void {
+async function refuseUnknown(records: Records, specification: string | undefined): Promise<void> {
   if (specification === undefined) return;
-  const all = log.history.specifications();
+  const all = await records.specifications();
   if (all.some(({ specificationKey }) => specificationKey.startsWith(specification.toLowerCase()))) return;
   const keys = all
     .slice(0, MOST_KEYS)

@@ -6,22 +6,18 @@ import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
 import { deliveredAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
-import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
 import { filterOf } from './ask.ts';
+import { type AskedScope, withRecords } from './asked.ts';
 
 /** Gaps of new plugs as they came out of the box, by part and lot. */
-export function showDelivered(options: Scope & Asked & { readonly json?: true }): Promise<ExitCode> {
-  return withStationFolder(options, ({ log: { history } }) => {
-    const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
-    const newByKey = new Map<string, boolean>();
-    const isNew = (key: string) => {
-      const there = newByKey.get(key) ?? history.setupOf(key).plug.condition !== 'used';
-      newByKey.set(key, there);
-      return there;
-    };
+export function showDelivered(options: AskedScope & Asked & { readonly json?: true }): Promise<ExitCode> {
+  return withRecords(options, async ({ records }) => {
+    const rows = await records.attemptsOf({ ...filterOf(options), quantity: 'length' });
+    const setups = await records.setupsOf(new Set(rows.map(({ setupKey }) => setupKey)));
+    const isNew = (key: string) => setups.get(key)?.plug.condition !== 'used';
     const delivered = orThrow(deliveredGaps(rows, isNew));
     if (options.json === true) {
       printJson(deliveredAnswered(delivered));

@@ -26,6 +26,7 @@ import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { answersTo, filterOf } from './ask.ts';
+import { recordsOf } from './records.ts';
 
 interface DisputeOptions
   extends Scope,
@@ -43,7 +44,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const audience = await audienceOf(options);
     const claim = claimOf(options.claim);
-    const jobs = jobsOfVehicle(stationFolder, options);
+    const jobs = await jobsOfVehicle(stationFolder, options);
     const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(stationFolder);
@@ -100,11 +101,14 @@ function jobOf({ log }: StationFolder, stream: string): JobOfVehicle {
 }
 
 /** The jobs of one vehicle, the latest first. */
-function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): readonly JobAnswer[] {
+async function jobsOfVehicle(
+  stationFolder: StationFolder,
+  options: DisputeOptions,
+): Promise<readonly JobAnswer[]> {
   const { vin, plate, fleet } = options;
   if (vin === undefined && plate === undefined && fleet === undefined)
     throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
-  const jobs = answersTo(stationFolder, filterOf(options));
+  const jobs = await answersTo(recordsOf(stationFolder.log), filterOf(options));
   if (jobs.length === 0)
     throw problem(
       'vehicle-unknown',

@@ -1,5 +1,6 @@
 import type { AttemptRow } from '../../audit/attempt.ts';
 import { type DriftFinding, driftFinding, permissibleOf } from '../../audit/drift-finding.ts';
+import type { Records } from '../../audit/records.ts';
 import type { StationEntry } from '../../evidence/log.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
@@ -14,15 +15,13 @@ import { programVersion } from '../help/version.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { now } from '../station/clock.ts';
 import { readerOf } from '../station/paper-reader.ts';
-import { type Scope, withStationFolder } from '../station/scope.ts';
-import type { StationFolder } from '../station/station.ts';
-import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
+import { type AskedScope, entriesOfAll, listedInstruments, withRecords } from './asked.ts';
 import { keptFor } from './kept-certificates.ts';
 import { PICTURE, printPaper, writeFiles } from './papers.ts';
 
-export interface DriftOptions extends Scope, AudienceOptions {
+export interface DriftOptions extends AskedScope, AudienceOptions {
   /** Per cent of the reading; what the tool's own data permit where it is left out. */
   readonly permissible?: number;
   readonly last: number;
@@ -32,18 +31,21 @@ export interface DriftOptions extends Scope, AudienceOptions {
 
 /** Has a tool drifted? By its pulls since its calibration and by its certificates. Exit code 1 where it wants a look before it is due. */
 export async function showDrift(tool: string, options: DriftOptions): Promise<ExitCode> {
-  // The station file is newer than what jobs recorded, where it is at hand.
-  const listed = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
-  return await withStationFolder(options, async (stationFolder) => {
-    const entries = stationFolder.log.stationEntries();
-    const instrument = instrumentOf(stationFolder, entries, tool, listed);
-    const rows = attemptsWith(stationFolder, instrument);
+  const listed = await listedInstruments(options);
+  return await withRecords(options, async ({ records, stationFolder }) => {
+    const entries = entriesOfAll(await records.stations());
+    const instrument = await instrumentOf(records, entries, tool, listed);
+    const rows = await attemptsWith(records, instrument);
     const permissible = orThrow(permissibleOf(instrument, options.permissible));
-    const { certificates, lost } = await keptFor(stationFolder, entries, instrument);
+    // Files of certificates stay at their station; what jobs were done by is in its log.
+    const { certificates, lost } =
+      stationFolder === null
+        ? { certificates: [], lost: [] }
+        : await keptFor(stationFolder, entries, instrument);
     const finding = orThrow(
       driftFinding({ name: instrument.serial ?? instrument.id, instrument, rows, permissible }, entries, [
         ...certificates,
-        ...ofJobs(stationFolder, rows, instrument),
+        ...(await ofJobs(records, rows, instrument)),
       ]),
     );
     const code = finding.verdict === null ? EXIT.done : EXIT.failed;
@@ -76,21 +78,23 @@ function pictures(finding: DriftFinding, last: number): readonly (readonly [stri
 }
 
 /** By its name or serial number, as the station file or else the log has it last. Problem: `tool-unknown`. */
-function instrumentOf(
-  { log: { history } }: StationFolder,
+async function instrumentOf(
+  records: Records,
   entries: readonly StationEntry[],
   tool: string,
   listed: readonly Instrument[],
-): Instrument {
+): Promise<Instrument> {
   const isIt = ({ id, serial }: Instrument) => id === tool || serial === tool;
   const recorded = entries.flatMap(({ event }) =>
     event.type === 'instrument-recorded' ? [event.instrument] : [],
   );
-  const ofLastJob = () => {
-    const row = history.attemptsOf({ tool }).at(-1);
-    return row && history.setupOf(row.setupKey).instruments.find(({ id }) => id === row.tool);
+  const ofLastJob = async () => {
+    const row = (await records.attemptsOf({ tool })).at(-1);
+    if (row === undefined) return undefined;
+    const setup = (await records.setupsOf([row.setupKey])).get(row.setupKey);
+    return setup?.instruments.find(({ id }) => id === row.tool);
   };
-  const instrument = listed.find(isIt) ?? recorded.findLast(isIt) ?? ofLastJob();
+  const instrument = listed.find(isIt) ?? recorded.findLast(isIt) ?? (await ofLastJob());
   if (instrument !== undefined) return instrument;
   throw new ProblemError({
     code: 'tool-unknown',
@@ -101,24 +105,23 @@ function instrumentOf(
 }
 
 /** By serial number: a tool keeps that under another name, and its name may have been another tool's. */
-function attemptsWith({ log }: StationFolder, { serial, id }: Instrument): readonly AttemptRow[] {
-  return log.history
-    .attemptsOf({ tool: serial ?? id })
-    .filter((row) => (serial === undefined ? row.serial === null && row.tool === id : row.serial === serial));
+async function attemptsWith(records: Records, { serial, id }: Instrument): Promise<readonly AttemptRow[]> {
+  const rows = await records.attemptsOf({ tool: serial ?? id });
+  return rows.filter((row) =>
+    serial === undefined ? row.serial === null && row.tool === id : row.serial === serial,
+  );
 }
 
 /** The certificates that its jobs were done by. */
-function ofJobs(
-  { log }: StationFolder,
+async function ofJobs(
+  records: Records,
   rows: readonly AttemptRow[],
   instrument: Instrument,
-): readonly Certificate[] {
-  const keys = new Set(rows.map(({ setupKey }) => setupKey));
-  return [...keys].flatMap((key) =>
-    log.history
-      .setupOf(key)
-      .instruments.flatMap(({ serial, certificate }) =>
-        serial === instrument.serial && certificate !== undefined ? [certificate] : [],
-      ),
+): Promise<readonly Certificate[]> {
+  const setups = await records.setupsOf(new Set(rows.map(({ setupKey }) => setupKey)));
+  return [...setups.values()].flatMap(({ instruments }) =>
+    instruments.flatMap(({ serial, certificate }) =>
+      serial === instrument.serial && certificate !== undefined ? [certificate] : [],
+    ),
   );
 }

@@ -23,6 +23,7 @@ import {
   writeImpact,
 } from './impact-shared.ts';
 import { jobsSince, sinceLines } from './impact-since.ts';
+import { recordsOf } from './records.ts';
 
 /** The station's impact assessments, the latest first. */
 export function listImpacts({
@@ -30,8 +31,8 @@ export function listImpacts({
   json,
   ...scope
 }: Scope & { readonly open?: true; readonly json?: true }): Promise<ExitCode> {
-  return inSession(scope, ({ stationFolder, impacts }) => {
-    const since = jobsSince(stationFolder, impacts);
+  return inSession(scope, async ({ stationFolder, impacts }) => {
+    const since = await jobsSince(recordsOf(stationFolder.log), impacts);
     const listed = impacts.filter(({ closed }) => open !== true || closed === null).reverse();
     if (json === true) {
       printJson(listedImpacts(listed, since));
@@ -74,9 +75,8 @@ export function showImpact(
               null,
             )),
           ];
-    const since = jobsSince(session.stationFolder, session.impacts).filter(
-      ({ newest }) => newest.assessed.digest === one.assessed.digest,
-    );
+    const all = await jobsSince(recordsOf(session.stationFolder.log), session.impacts);
+    const since = all.filter(({ newest }) => newest.assessed.digest === one.assessed.digest);
     if (json === true) {
       printJson(shownImpact(one, since));
       return EXIT.done;
@@ -115,11 +115,13 @@ export function decideImpact(
     const because = words(options.because, '--because');
     const decision = decisionOf(options.as);
     if (options.in !== undefined && decision !== 'redone') throw notRedone();
-    const decisions = which.map((item) => ({
-      job: item.job,
-      decision,
-      redoneIn: decision === 'redone' ? redoneIn(session, one, item, options.in ?? null) : null,
-    }));
+    const decisions = [];
+    for (const item of which)
+      decisions.push({
+        job: item.job,
+        decision,
+        redoneIn: decision === 'redone' ? await redoneIn(session, one, item, options.in ?? null) : null,
+      });
     const events = orThrow(decide(one, decisions, because, session.impacts));
     const by = person(options.by);
     const signer = await sessionSigner(session);

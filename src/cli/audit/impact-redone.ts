@@ -5,17 +5,18 @@ import { ProblemError } from '../../problem.ts';
 import { safeLine } from '../terminal/exit.ts';
 import type { AuditSession } from './impact-shared.ts';
 import { jobsSince } from './impact-since.ts';
+import { recordsOf } from './records.ts';
 
 /**
  * The job that is named, else the newest later one on the same vehicle that proves every cylinder of the item again.
  * Problem: `not-redone`, which says what the log lacks.
  */
-export function redoneIn(
+export async function redoneIn(
   { stationFolder, impacts }: AuditSession,
   impact: ImpactAssessment,
   item: ItemState,
   named: string | null,
-): string {
+): Promise<string> {
   const { history } = stationFolder.log;
   const { vin, plate, fleet } = item;
   const onVehicle = [
@@ -25,7 +26,7 @@ export function redoneIn(
   ];
   const openedAt = history.jobsOf({ job: item.job })[0]?.openedAt ?? item.on;
   const later = laterOnVehicle(onVehicle, item, openedAt);
-  const since = jobsSince(stationFolder, impacts);
+  const since = await jobsSince(recordsOf(stationFolder.log), impacts);
   const faults = later
     .filter(({ job }) => named === null || job === named)
     .map(({ job, state }) => {

@@ -3,27 +3,30 @@ import type { AttemptRow } from '../../audit/attempt.ts';
 import { inQuestion } from '../../audit/impact.ts';
 import { findings, isHeld, type Since } from '../../audit/impact-held.ts';
 import type { ImpactAssessment } from '../../audit/impact-state.ts';
-import type { StationFolder } from '../station/station.ts';
+import type { Records } from '../../audit/records.ts';
 import { safeLine } from '../terminal/exit.ts';
 
-/** Each finding with such jobs, by the newest impact assessment on it. */
-export function jobsSince(
-  { log }: Pick<StationFolder, 'log'>,
+/** Each finding with such jobs, by the newest impact assessment on it; `log` is the one that they are of, where there are several. */
+export async function jobsSince(
+  records: Records,
   impacts: readonly ImpactAssessment[],
-): readonly Since[] {
-  return findings(impacts).flatMap(({ newest, from, onOne }): Since[] => {
+  log: string | null = null,
+): Promise<readonly Since[]> {
+  const all: Since[] = [];
+  for (const { newest, from, onOne } of findings(impacts)) {
     const { serial, foundOn } = newest.assessed;
-    const rows = log.history
-      .attemptsOf({ serial, from, afterSeq: newest.seq })
-      .filter((row) => !(row.voided || isHeld(onOne, row)));
-    const jobs = [...new Set(inQuestion(rows, setupsOf({ log }, rows), foundOn).map(({ job }) => job))];
-    return jobs.length === 0 ? [] : [{ newest, jobs }];
-  });
+    const asked = { serial, from, afterSeq: newest.seq, ...(log !== null && { log }) };
+    const rows = (await records.attemptsOf(asked)).filter((row) => !(row.voided || isHeld(onOne, row)));
+    const setups = await setupsOf(records, rows);
+    const jobs = [...new Set(inQuestion(rows, setups, foundOn).map(({ job }) => job))];
+    if (jobs.length > 0) all.push({ newest, jobs });
+  }
+  return all;
 }
 
 /** What the jobs of these rows were opened with, by its key. */
-export const setupsOf = ({ log }: Pick<StationFolder, 'log'>, rows: readonly AttemptRow[]) =>
-  new Map([...new Set(rows.map(({ setupKey }) => setupKey))].map((key) => [key, log.history.setupOf(key)]));
+export const setupsOf = (records: Records, rows: readonly AttemptRow[]) =>
+  records.setupsOf(new Set(rows.map(({ setupKey }) => setupKey)));
 
 const NAMED = 8;
 

@@ -6,6 +6,7 @@ import { notHeld, onFinding } from '../../audit/impact-held.ts';
 import { assess, isRepeat } from '../../audit/impact-items.ts';
 import { type Span, spanOf } from '../../audit/impact-span.ts';
 import { type ImpactAssessment, nextAssessment } from '../../audit/impact-state.ts';
+import type { Records } from '../../audit/records.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
 import { ProblemError } from '../../problem.ts';
@@ -13,7 +14,6 @@ import { orThrow } from '../../result.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { today } from '../station/clock.ts';
 import type { Scope } from '../station/scope.ts';
-import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { readCertificateFile } from './certificate.ts';
@@ -29,6 +29,7 @@ import {
   writeImpact,
 } from './impact-shared.ts';
 import { setupsOf } from './impact-since.ts';
+import { recordsOf } from './records.ts';
 
 interface AssessOptions extends Scope, AudienceOptions {
   readonly asFound: string;
@@ -50,11 +51,12 @@ export function impact(tool: string, options: AssessOptions): Promise<ExitCode> 
     const since = options.since ?? null;
     const span = orThrow(spanOf(entries, { tool, asFound, since, today: today() }));
     const before = onFinding(impacts, digest);
-    const judged = judgedIn(stationFolder, tool, asFound, span, before);
+    const records = recordsOf(stationFolder.log);
+    const judged = await judgedIn(records, tool, asFound, span, before);
     const by = person(options.by);
     const signer = await sessionSigner(session);
     const assessment = nextAssessment(impacts);
-    const assessed = assess(judged, ofJobsRepeated(stationFolder, judged));
+    const assessed = assess(judged, await ofJobsRepeated(records, judged));
     outputFolder(options.out ?? stationFolder.folder);
     const events = assessmentEvents(judged, assessed, { assessment, tool, asFound, digest, span, before });
     const after = record(session, events, by);
@@ -77,15 +79,15 @@ export function impact(tool: string, options: AssessOptions): Promise<ExitCode> 
  * Everything since the last good check, without what was measured under a newer certificate and what assessments `before`
  * on the same file hold already. It does not end on the day of the finding: a tool may have been used on.
  */
-function judgedIn(
-  { log }: StationFolder,
+export async function judgedIn(
+  records: Records,
   tool: string,
   certificate: Certificate,
   { serial, from, foundOn }: Span,
   before: readonly ImpactAssessment[],
-): readonly JudgedAgain[] {
-  const rows = log.history.attemptsOf({ serial, from });
-  const setups = setupsOf({ log }, rows);
+): Promise<readonly JudgedAgain[]> {
+  const rows = await records.attemptsOf({ serial, from });
+  const setups = await setupsOf(records, rows);
   const questioned = inQuestion(rows, setups, foundOn);
   if (questioned.length === 0)
     throw new ProblemError({
@@ -115,10 +117,13 @@ function inSteps<T, R>(rows: readonly T[], work: (some: readonly T[]) => readonl
 }
 
 /** All attempts of the jobs in which a re-hit or a check is in question: another tool may have proved that plug before. */
-function ofJobsRepeated({ log }: StationFolder, judged: readonly JudgedAgain[]): readonly AttemptRow[] {
+export function ofJobsRepeated(
+  records: Records,
+  judged: readonly JudgedAgain[],
+): Promise<readonly AttemptRow[]> {
   const repeated = judged.filter(({ row, sort }) => sort !== null && isRepeat(row));
-  const jobs = new Set(repeated.map(({ row }) => row.job));
-  return [...jobs].flatMap((job) => log.history.attemptsOf({ job }));
+  const streams = new Set(repeated.map(({ row }) => row.stream));
+  return records.attemptsIn([...streams].map((stream) => ({ stream })));
 }
 
 /** What was found beside the last good check. */

@@ -7,6 +7,7 @@ import type { WorkOrder } from '../../job/order.ts';
 import { normalVin } from '../../job/vin.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
+import { recordsOf } from '../audit/records.ts';
 import type { Station } from '../station/station.ts';
 import { stateOf } from '../station/station.ts';
 
@@ -33,7 +34,7 @@ export interface StationHistory {
 }
 
 /** Looks the log over once; the latest job stands first wherever there is an order. */
-export function stationHistory(station: Station): StationHistory {
+export async function stationHistory(station: Station): Promise<StationHistory> {
   const { log } = station;
   const impacts = impactsOf(log.stationEntries());
   const rows = log.lastJobs(Number.MAX_SAFE_INTEGER);
@@ -49,7 +50,7 @@ export function stationHistory(station: Station): StationHistory {
   const people = namesOf(stateOf(station));
   const worked = people.filter((name) => name === last?.order.technician);
   return {
-    notices: sinceLines(jobsSince(station, impacts)),
+    notices: sinceLines(await jobsSince(recordsOf(station.log), impacts)),
     nextJob: after(last?.order.job ?? null, numbers),
     open: rows.flatMap(({ job, state }) => (state === 'open' ? [job] : [])),
     has: (job) => numbers.has(job),

@@ -19,6 +19,7 @@ import type { TypedUnits } from '../../ui/typed-figure.ts';
 import { type Language, w } from '../../words/catalogue.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
+import { recordsOf } from '../audit/records.ts';
 import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { showFor } from '../station/reads.ts';
@@ -183,7 +184,7 @@ async function begin(
     const notes = [
       ...noteLines(state.order, state.basis.notes).map(safeLine),
       ...linesOnVehicle(impacts, state.order.vehicle),
-      ...sinceLines(jobsSince(station, impacts)),
+      ...sinceLines(await jobsSince(recordsOf(station.log), impacts)),
     ];
     for (const note of notes) process.stdout.write(`${w`Note: ${note}`}\n`);
     return started;
@@ -191,7 +192,7 @@ async function begin(
   const on = stamp().at.slice(0, 10);
   const dialogue = openDialogue();
   const asked = await newOrder(dialogue, {
-    history: stationHistory(station),
+    history: await stationHistory(station),
     library: await readLibrary(file.library),
     file,
     on,

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { closing, type Declare, examples, scope } from './common.ts';
+import { closing, type Declare, examples, oneOrMore, scope } from './common.ts';
 
 const folder = (command: Command): Command =>
   command
@@ -52,6 +52,36 @@ export const declareArchive: Declare = (program, run) => {
     .option('--without-tls', 'listen without TLS beyond this computer, because a proxy in front does it')
     .addHelpText('after', closing({}, 'plugmark archive serve'))
     .action((options) => run(async () => (await import('../archive/serve.ts')).serveArchive(options))());
+  folder(
+    archive.command('judge').description('judges again the jobs that wait for it, and says how all came out'),
+  )
+    .addHelpText(
+      'after',
+      closing(
+        { failed: 'the samples of a job do not give its verdicts, or it could not be judged' },
+        'plugmark archive judge',
+      ),
+    )
+    .action((options) => run(async () => (await import('../archive/judge.ts')).judgeJobs(options))());
+  folder(archive.command('reader').description('prints a token with which somebody may ask the archive'))
+    .requiredOption('--tenant <name>', 'whose records may be read')
+    .requiredOption('--for <name>', 'whom the token is given to')
+    .option('--log <origin>', 'of this log alone, as "plugmark archive stations" prints it')
+    .option('--days <number>', 'how long it is good', oneOrMore, 30)
+    .addHelpText('after', closing({}, 'plugmark archive reader --tenant north-street --for "Fleet auditor"'))
+    .action((options) => run(async () => (await import('../archive/reader.ts')).makeReader(options))());
+  folder(archive.command('readers').description('lists who may ask the archive, and until when'))
+    .addHelpText('after', closing({}, 'plugmark archive readers'))
+    .action((options) => run(async () => (await import('../archive/reader.ts')).listReaders(options))());
+  folder(archive.command('dismiss').description('takes back all tokens of a reader'))
+    .requiredOption('--tenant <name>', 'whose records he could read')
+    .requiredOption('--for <name>', 'whom they were given to')
+    .addHelpText('after', closing({}, 'plugmark archive dismiss --tenant north-street --for "Fleet auditor"'))
+    .action((options) => run(async () => (await import('../archive/reader.ts')).removeReader(options))());
+  folder(archive.command('reads').description('lists what was asked, by whom and when'))
+    .option('--last <number>', 'so many, the newest', oneOrMore, 100)
+    .addHelpText('after', closing({}, 'plugmark archive reads'))
+    .action((options) => run(async () => (await import('../archive/reader.ts')).listReads(options))());
   folder(archive.command('stations').description('lists the stations and how much of their logs is here'))
     .addHelpText('after', closing({ failed: 'a station showed two histories' }, 'plugmark archive stations'))
     .action((options) => run(async () => (await import('../archive/logs.ts')).listStations(options))());

@@ -1,5 +1,15 @@
 import { Option } from 'commander';
-import { closing, csvLocale, type Declare, examples, forReader, json, scope, whole } from './common.ts';
+import {
+  askedScope,
+  closing,
+  csvLocale,
+  type Declare,
+  examples,
+  forReader,
+  json,
+  scope,
+  whole,
+} from './common.ts';
 import { asked } from './filters.ts';
 
 /** What is asked of the records later: impact assessments, questions, packages for an auditor, papers for a dispute. */
@@ -48,6 +58,27 @@ export const declareAudit: Declare = (program, run) => {
       ),
     )
     .action((tool, options) => run(async () => (await import('../audit/impact.ts')).impact(tool, options))());
+  impact
+    .command('survey')
+    .description('judges again, over all stations of an archive, what a tool was used for; records nothing')
+    .argument('<serial>', 'the serial number of the tool')
+    .requiredOption('--as-found <file>', 'what the laboratory found, in the form of a certificate')
+    .requiredOption('--archive <url>', 'the archive')
+    .option(
+      '--since <certificate>',
+      'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"',
+    )
+    .option('--csv <file>', 'every reading that was judged again, as CSV')
+    .addHelpText(
+      'after',
+      closing(
+        { done: 'every proof still holds', failed: 'some proofs do not hold' },
+        'plugmark impact survey EXAMPLE-W-07 --as-found as-found.json --archive https://archive.example.com',
+      ),
+    )
+    .action((serial, options) =>
+      run(async () => (await import('../audit/impact-survey.ts')).surveyImpact(serial, options))(),
+    );
   json(scope(impact.command('list').description('lists all impact assessments, the latest first')))
     .option('--open', 'only those that are still open')
     .addHelpText('after', closing({}, 'plugmark impact list --open'))
@@ -124,7 +155,7 @@ export const declareAudit: Declare = (program, run) => {
   csvLocale(
     json(
       asked(
-        scope(
+        askedScope(
           program
             .command('ask')
             .description('finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day'),

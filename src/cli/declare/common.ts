@@ -41,6 +41,10 @@ export const scope = (command: Command): Command =>
     .option('--station <file>', 'the station file', 'station.json')
     .option('--data <folder>', "the folder of the station's data, instead of a station file");
 
+/** Whose records are asked: those of a station, or of all stations of an archive. */
+export const askedScope = (command: Command): Command =>
+  scope(command).option('--archive <url>', 'all stations of the archive there, instead of one station');
+
 /** Adds `--json`. The form of what it prints is called after the command: `jobs-list`. */
 export const json = (command: Command): Command =>
   command.option(

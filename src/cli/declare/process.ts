@@ -1,5 +1,6 @@
 import { Option } from 'commander';
 import {
+  askedScope,
   closing,
   type Declare,
   examples,
@@ -17,7 +18,9 @@ export const declareProcess: Declare = (program, run) => {
   forReader(
     json(
       asked(
-        scope(program.command('capability').description('shows what the process can do, by specification')),
+        askedScope(
+          program.command('capability').description('shows what the process can do, by specification'),
+        ),
       ),
     ),
   )
@@ -45,7 +48,7 @@ export const declareProcess: Declare = (program, run) => {
     .action((options) => run(async () => (await import('../audit/capability.ts')).showCapability(options))());
   json(
     asked(
-      scope(
+      askedScope(
         program.command('delivered').description('shows the gaps of new plugs as they came, by part and lot'),
       ),
     ),
@@ -54,7 +57,7 @@ export const declareProcess: Declare = (program, run) => {
     .action((options) => run(async () => (await import('../audit/delivered.ts')).showDelivered(options))());
   forReader(
     json(
-      scope(
+      askedScope(
         program
           .command('drift')
           .description(
@@ -147,7 +150,7 @@ export const declareProcess: Declare = (program, run) => {
       run(async () => (await import('../study/study-list.ts')).dropStudy(number, options))(),
     );
 
-  json(scope(program.command('calendar').description('shows when each tool must be calibrated again')))
+  json(askedScope(program.command('calendar').description('shows when each tool must be calibrated again')))
     .option('--soon <days>', 'a tool is due soon this many days ahead', whole, 30)
     .option('--staircase', 'add the next interval, longer or shorter by what the laboratory found')
     .option('--shortest <days>', 'the shortest interval', whole, 90)

@@ -12,10 +12,12 @@ export interface AudienceOptions {
 }
 
 /** English, N·m and mm where no option and no station file says anything else. */
-export async function audienceOf(options: AudienceOptions & Partial<Scope>): Promise<Audience> {
-  const { language, units, station, data } = options;
-  const reads =
-    station === undefined || data !== undefined ? readsOf() : (await readStationFile(station)).reads;
+export async function audienceOf(
+  options: AudienceOptions & Partial<Scope> & { readonly archive?: string },
+): Promise<Audience> {
+  const { language, units, station, data, archive } = options;
+  const isFile = station !== undefined && data === undefined && archive === undefined;
+  const reads = isFile ? (await readStationFile(station)).reads : readsOf();
   return {
     language: language ?? reads.papers,
     units: units === undefined ? reads.units : UNITS[units],

@@ -7,6 +7,7 @@ export const SECRETS = {
   pin: 'PLUGMARK_PIN',
   token: 'PLUGMARK_TOKEN_PIN',
   enrolment: 'PLUGMARK_ENROLMENT',
+  reader: 'PLUGMARK_READER',
 } as const;
 
 /** A passphrase, a PIN or a token: from the environment, else typed without being shown; null where there is neither, or it is empty. */

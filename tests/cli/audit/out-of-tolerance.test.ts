@@ -188,7 +188,7 @@ describe('jobs with a wrench after it was out of tolerance', () => {
       at: '2026-11-25T09:00:00.000Z',
       monoUs: 1,
     }));
-    expect(stationHistory(station).notices).toEqual([expect.stringContaining(since)]);
+    expect((await stationHistory(station)).notices).toEqual([expect.stringContaining(since)]);
     station.log.close();
 
     const again = await assess(file);
@@ -242,7 +242,7 @@ describe('a vehicle that an impact assessment wants back', () => {
       at: '2026-11-25T09:00:00.000Z',
       monoUs: 1,
     }));
-    expect(stationHistory(station).vehicle('vin', VAN.vin)?.questioned).toEqual([
+    expect((await stationHistory(station)).vehicle('vin', VAN.vin)?.questioned).toEqual([
       expect.stringContaining('RECALL'),
     ]);
     station.log.close();

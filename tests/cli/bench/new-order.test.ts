@@ -51,7 +51,7 @@ async function shop(
     );
     await openInLog(station, [{ by: 'technician', event }], stamp());
   }
-  const log = stationHistory(station);
+  const log = await stationHistory(station);
   onTestFinished(() => station.log.close());
   return { file, history: log, library: await readLibrary(file.library) };
 }

@@ -1,0 +1,83 @@
+/** Answers questions over the stations of a tenant, for whoever has a token for that. Every question is noted first. */
+import { pipeline, Readable } from 'node:stream';
+import { createGzip } from 'node:zlib';
+import type { FastifyReply } from 'fastify';
+import { tokenHash } from '../archive/enrolment.ts';
+import { answerLines, noteOf, questionSchema } from '../archive/questions.ts';
+import { bringUpToDate } from '../archive/read-history.ts';
+import { TooMuch } from '../archive/readers.ts';
+import type { ArchiveStore } from '../archive/store.ts';
+
+/** How a request is refused. */
+type Refuse = (reply: FastifyReply, status: number, why: string) => FastifyReply;
+
+export interface Asking {
+  /** `authorization` is the header; `body` the question. */
+  readonly answer: (
+    authorization: string | undefined,
+    body: unknown,
+    reply: FastifyReply,
+  ) => Promise<FastifyReply>;
+}
+
+export function asking(
+  { store, nowS }: { readonly store: ArchiveStore; readonly nowS: () => number },
+  { refuse, heard }: { readonly refuse: Refuse; readonly heard: (line: string) => void },
+): Asking {
+  const inTurn = oneEach();
+  const nowIso = () => new Date(nowS() * 1000).toISOString();
+  return {
+    answer: async (authorization, body, reply) => {
+      const hash = tokenHash(/^Bearer ([\w-]{1,200})$/.exec(authorization ?? '')?.[1] ?? '');
+      const reader = await store.readers.of(hash, nowIso());
+      if (reader === null) {
+        reply.header('www-authenticate', 'Bearer');
+        return refuse(reply, 401, 'expected the token of a reader, whose time is not over');
+      }
+      const question = questionSchema.safeParse(body);
+      if (!question.success) return refuse(reply, 400, 'expected a question');
+      const { tenant, log, name } = reader;
+      await store.readers.noteRead({ tenant, at: nowIso(), reader: name, question: noteOf(question.data) });
+      try {
+        const lines = await inTurn(hash, async () => {
+          for (const behind of await store.history.behind(tenant)) await bringUpToDate(store, behind);
+          return answerLines(store.readers.records({ tenant, log }), question.data);
+        });
+        heard(`200 ask ${question.data.ask}`);
+        const packed = createGzip();
+        pipeline(Readable.from(textOf(lines)), packed, () => undefined);
+        return reply.type('application/gzip').send(packed);
+      } catch (cause) {
+        if (!(cause instanceof TooMuch)) throw cause;
+        return refuse(reply, 413, 'the answer would be too long; ask for a shorter time, or for less');
+      }
+    },
+  };
+}
+
+/** Lines that a writer takes at once. */
+const LINES_AT_ONCE = 500;
+
+function* textOf(lines: readonly unknown[]): Generator<string> {
+  for (let from = 0; from < lines.length; from += LINES_AT_ONCE)
+    yield lines
+      .slice(from, from + LINES_AT_ONCE)
+      .map((line) => `${JSON.stringify(line)}\n`)
+      .join('');
+  yield `${JSON.stringify({ end: lines.length })}\n`;
+}
+
+/** One question of a reader after the other: what one of them asks for is bounded, and nobody else waits for it. */
+function oneEach(): <T>(who: string, work: () => Promise<T>) => Promise<T> {
+  const last = new Map<string, Promise<unknown>>();
+  return (who, work) => {
+    const before = last.get(who) ?? Promise.resolve();
+    const mine = before.then(work, work);
+    const settled = mine.catch(() => undefined);
+    last.set(who, settled);
+    void settled.then(() => {
+      if (last.get(who) === settled) last.delete(who);
+    });
+    return mine;
+  };
+}
