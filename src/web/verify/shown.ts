@@ -167,11 +167,18 @@ export interface Ask {
   readonly readAt: string;
 }
 
-/** What the worker is asked for: to verify, or to speak another language; null for English. */
-export type Asked = Ask | { readonly kind: 'language'; readonly words: PackedWords | null };
+/** What the worker is asked for. */
+export type Asked =
+  | Ask
+  /** To speak another language; null for English. */
+  | { readonly kind: 'language'; readonly words: PackedWords | null }
+  /** To go on with the helpers that it wanted. */
+  | { readonly kind: 'helpers'; readonly ports: readonly MessagePort[] }
+  /** To be one of these. */
+  | { readonly kind: 'help'; readonly port: MessagePort };
 
 export type Told =
-  | { readonly kind: 'ready' }
+  | { readonly kind: 'helpers-wanted'; readonly count: number }
   | { readonly kind: 'progress'; readonly what: string; readonly done: number; readonly total: number }
   | {
       readonly kind: 'answer';
