@@ -4,9 +4,10 @@ import { byId, h, list } from './dom.ts';
 import { chosenFiles, droppedFiles } from './dropped.ts';
 import { offerLanguages, unpackedFrom, wordsNow } from './language.ts';
 import { button, packageView, recordsView } from './many-view.ts';
+import type { Asked, Told } from './messages.ts';
 import { hatching } from './plot.ts';
 import { recordView } from './record-view.ts';
-import { type Asked, type HeldFiles, type NamedFile, NOTHING_HELD, type Shown, type Told } from './shown.ts';
+import { type HeldFiles, type NamedFile, NOTHING_HELD, type Shown } from './shown.ts';
 
 const result = byId('result', HTMLElement);
 const status = byId('status', HTMLElement);

@@ -16,9 +16,9 @@ import { notProven, questionHeadline, questionLines } from '../../report/package
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
 import { plural, w } from '../../words/catalogue.ts';
+import type { ByReader, VerifyAll } from './findings.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
-import { type ByReader, verifyAll } from './helpers.ts';
 import { checkReadings, PAPERS_NOT_COMPARED } from './readings.ts';
 import { checkShown, TONES, withheldText } from './record.ts';
 import type { PackageShown, RecordsShown, RowShown, Tone } from './shown.ts';
@@ -35,6 +35,7 @@ export interface Reading {
   readonly trustFault: string | null;
   readonly kept: SignedCheckpoint | null;
   readonly readAt: string;
+  readonly verifyAll: VerifyAll;
   readonly progress: NewProgress;
 }
 
@@ -63,7 +64,7 @@ export async function recordsShown(
   if (records.length === 0) return null;
   const findings: Finding[] = [];
   const bar = reading.progress('records', records.length);
-  await verifyAll(records, { files, loose: reading.loose }, byReader(reading), (finding) => {
+  await reading.verifyAll(records, { files, loose: reading.loose }, byReader(reading), (finding) => {
     findings.push(finding);
     bar.at(findings.length);
   });
@@ -131,7 +132,7 @@ export async function packageShown(
         const records = paths.flatMap((path) => byPath.get(path) ?? []);
         // Witnesses see the log of the package, and with it every record.
         const by = { ...byReader(reading), policy: null };
-        await verifyAll(records, { files, loose: reading.loose }, by, (finding) => {
+        await reading.verifyAll(records, { files, loose: reading.loose }, by, (finding) => {
           findings.push(finding);
           take([finding]);
         });

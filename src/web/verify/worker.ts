@@ -16,21 +16,12 @@ import { dictionaryIn, type PackedWords } from '../../words/packed.ts';
 import { beside } from './beside.ts';
 import { type Given, givenFile, Refused, refused } from './given.ts';
 import { help } from './helper.ts';
-import { helpersStarted } from './helpers.ts';
+import { helpersStarted, verifyOnAllCores } from './helpers.ts';
 import { type Draw, packageShown, type Reading, recordsShown } from './many.ts';
+import type { Ask, Asked, Told } from './messages.ts';
 import { MAX_PDF_BYTES, recordInPdf } from './pdf.ts';
 import { insidePdf, recordShown } from './record.ts';
-import type {
-  Ask,
-  Asked,
-  HeldFiles,
-  NamedFile,
-  RecordShown,
-  Refusal,
-  Shown,
-  Told,
-  TrustShown,
-} from './shown.ts';
+import type { HeldFiles, NamedFile, RecordShown, Refusal, Shown, TrustShown } from './shown.ts';
 import { sorted, subjectOf } from './sorted.ts';
 import { filesInZip } from './zip.ts';
 
@@ -107,6 +98,7 @@ async function answer(ask: Ask): Promise<void> {
     loose: held.later.map(({ path, file }) => givenFile(path, file)),
     kept,
     readAt: ask.readAt,
+    verifyAll: verifyOnAllCores,
     progress,
   };
   const shown = await tried(() => shownOf(ask, held, reading, tried));

@@ -3,16 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  answered,
-  answersOf,
-  browsersHere,
-  give,
-  type Opened,
-  opened,
-  started,
-  textsOf,
-} from './browsers.ts';
+import { answersOf, browsersHere, give, type Opened, opened, started, textsOf } from './browsers.ts';
 import { folderOfTests, golden, trustedKeys } from './given.ts';
 
 const { folder } = folderOfTests();
@@ -63,7 +54,6 @@ describe.each(browsersHere)('in %s', (name) => {
     const input = await tab.page.$('input#files');
     if (input === null) throw new Error('the page has no files');
     const before = await answersOf(tab.page);
-    // @ts-expect-error: puppeteer knows no kinds of elements.
     await input.uploadFile(...manyRecords(400));
     await tab.page.waitForFunction("/^\\d+ of 400/.test(document.getElementById('status').textContent)");
     if (name === 'chrome') expect(tab.page.workers().length).toBeGreaterThan(1);
