@@ -179,7 +179,7 @@ addEventListener('dragleave', (event) => {
 addEventListener('drop', (event) => {
   event.preventDefault();
   dropZone.classList.remove('dragged');
-  if (event.dataTransfer !== null) void droppedFiles(event.dataTransfer).then((files) => ask(files));
+  if (event.dataTransfer !== null) void droppedFiles(event.dataTransfer).then((files) => ask(files), failed);
 });
 
 /** Everything is said again: by the worker, as far as it still is there. */
