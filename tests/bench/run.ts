@@ -10,6 +10,7 @@ import { history } from './history/measure.ts';
 import { fitKinds } from './kinds/fit.ts';
 import { kinds } from './kinds/measure.ts';
 import type { Measurement } from './measurement.ts';
+import { page } from './page/measure.ts';
 import { profiles } from './profiles.ts';
 import { pullCampaign } from './pull-campaign.ts';
 import { latency } from './radio/latency.ts';
@@ -46,6 +47,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   screenCost,
   profiles,
   teachLive,
+  page,
   turns,
   stickSlip,
 ];

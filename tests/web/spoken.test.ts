@@ -6,6 +6,7 @@ import { parseTrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { clean } from '../../src/report/clean.ts';
 import { orThrow } from '../../src/result.ts';
+import { verifyHere } from '../../src/web/verify/findings.ts';
 import { type Given, givenFile } from '../../src/web/verify/given.ts';
 import { type Draw, packageShown, type Reading, recordsShown } from '../../src/web/verify/many.ts';
 import { insidePdf, recordShown } from '../../src/web/verify/record.ts';
@@ -43,10 +44,12 @@ const READ_AT = '2026-06-01T00:00:00.000Z';
 const READING: Reading = {
   trust,
   policy: null,
+  policyFile: null,
   loose: [],
   trustFault: null,
   kept: null,
   readAt: READ_AT,
+  verifyAll: verifyHere,
   progress: () => ({ at: () => undefined, end: () => undefined }),
 };
 const filesIn = (folder: URL): readonly Given[] =>

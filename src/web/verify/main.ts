@@ -4,35 +4,53 @@ import { byId, h, list } from './dom.ts';
 import { chosenFiles, droppedFiles } from './dropped.ts';
 import { offerLanguages, unpackedFrom, wordsNow } from './language.ts';
 import { button, packageView, recordsView } from './many-view.ts';
+import type { Asked, Told } from './messages.ts';
 import { hatching } from './plot.ts';
 import { recordView } from './record-view.ts';
-import { type Asked, type HeldFiles, type NamedFile, NOTHING_HELD, type Shown, type Told } from './shown.ts';
+import { type HeldFiles, type NamedFile, NOTHING_HELD, type Shown } from './shown.ts';
 
 const result = byId('result', HTMLElement);
 const status = byId('status', HTMLElement);
 const trustPlace = byId('trust-list', HTMLElement);
 let held: HeldFiles = NOTHING_HELD;
 let worker: Worker | null = null;
+let helpers: Worker[] = [];
 let program: string | null = null;
 
 /** The text of the worker lies packed in the page, so that there is one file and nothing is fetched. */
-const workerProgram = (): string =>
-  URL.createObjectURL(new Blob([unpackedFrom('worker')], { type: 'text/javascript' }));
+function workerProgram(): string {
+  program ??= URL.createObjectURL(new Blob([unpackedFrom('worker')], { type: 'text/javascript' }));
+  return program;
+}
 
 function workerNow(): Worker {
-  program ??= workerProgram();
   if (worker !== null) return worker;
-  const fresh = new Worker(program);
+  const fresh = new Worker(workerProgram());
   fresh.addEventListener('message', ({ data }: MessageEvent<Told>) => take(data));
-  fresh.addEventListener('error', () =>
-    say(w`The page could not go on with this file. Reload it, and try another browser.`),
-  );
+  fresh.addEventListener('error', failed);
   post(fresh, { kind: 'language', words: wordsNow() });
   worker = fresh;
   return fresh;
 }
 
-const post = (to: Worker, asked: Asked) => to.postMessage(asked);
+const post = (to: Worker, asked: Asked, handed: Transferable[] = []) => to.postMessage(asked, handed);
+
+function failed(): void {
+  stop();
+  say(w`The page could not go on with this file. Reload it, and try another browser.`);
+}
+
+/** Workers of the same program on other cores, for the worker that wants them. They end when it has done with them. */
+function startHelpers(count: number): MessagePort[] {
+  return Array.from({ length: count }, () => {
+    const helper = new Worker(workerProgram());
+    helper.addEventListener('error', failed);
+    helpers.push(helper);
+    const { port1, port2 } = new MessageChannel();
+    post(helper, { kind: 'help', port: port1 }, [port1]);
+    return port2;
+  });
+}
 
 function ask(given: readonly NamedFile[], one: string | null = null): void {
   busy(w`Reading …`);
@@ -41,14 +59,33 @@ function ask(given: readonly NamedFile[], one: string | null = null): void {
 
 /** The worker is ended whatever it does, so that no file can hold the page. */
 function stop(): void {
-  worker?.terminate();
+  for (const one of [...helpers, ...(worker === null ? [] : [worker])]) one.terminate();
+  helpers = [];
   worker = null;
   say(w`Stopped.`);
 }
 
-function busy(what: string, done?: number, total?: number): void {
-  const bar = h('progress', { max: total ?? null, value: done ?? null, 'aria-label': what });
-  status.replaceChildren(h('span', {}, what), bar, button(w`Stop`, stop));
+interface Bar {
+  readonly words: HTMLElement;
+  readonly progress: HTMLProgressElement;
+}
+
+/** Null while nothing is read. */
+let bar: Bar | null = null;
+
+function busy(what: string): void {
+  bar = { words: h('span', {}, what), progress: h('progress', { 'aria-label': what }) };
+  status.replaceChildren(bar.words, bar.progress, button(w`Stop`, stop));
+}
+
+/** In the bar that is there, so that the key to stop keeps its focus. */
+function goneOn({ words, progress }: Bar, what: string, done: number, total: number): void {
+  words.textContent = what;
+  // Whoever has it read out asks the bar, and is not told every step.
+  words.ariaHidden = 'true';
+  progress.ariaLabel = what;
+  progress.max = total;
+  progress.value = done;
 }
 
 const say = (text: string) => status.replaceChildren(text);
@@ -56,11 +93,16 @@ const say = (text: string) => status.replaceChildren(text);
 let answers = 0;
 
 function take(told: Told): void {
-  if (told.kind === 'ready') return;
-  if (told.kind === 'progress') {
-    busy(w`${told.done} of ${told.total} ${told.what}`, told.done, told.total);
+  if (told.kind === 'helpers-wanted') {
+    const ports = startHelpers(told.count);
+    post(workerNow(), { kind: 'helpers', ports }, ports);
     return;
   }
+  if (told.kind === 'progress') {
+    if (bar !== null) goneOn(bar, w`${told.done} of ${told.total} ${told.what}`, told.done, told.total);
+    return;
+  }
+  helpers = [];
   document.body.dataset['answers'] = String(++answers);
   held = told.held;
   const { trust, own, shown, refusals } = told;
@@ -137,7 +179,7 @@ addEventListener('dragleave', (event) => {
 addEventListener('drop', (event) => {
   event.preventDefault();
   dropZone.classList.remove('dragged');
-  if (event.dataTransfer !== null) void droppedFiles(event.dataTransfer).then((files) => ask(files));
+  if (event.dataTransfer !== null) void droppedFiles(event.dataTransfer).then((files) => ask(files), failed);
 });
 
 /** Everything is said again: by the worker, as far as it still is there. */

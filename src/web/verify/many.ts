@@ -2,23 +2,21 @@
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { agreed } from '../../evidence/platform/signature.browser.ts';
 import type { Policy } from '../../evidence/policy.ts';
-import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { addedUp } from '../../evidence/sharing.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { type PackageVerdict, VERDICTS } from '../../evidence/verdict.ts';
 import { marksOf } from '../../job/proof.ts';
-import { type Finding, findingOf, unprovenIn, unreadable } from '../../package/finding.ts';
+import { type Finding, unprovenIn } from '../../package/finding.ts';
 import type { NewProgress } from '../../package/folder.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { historiesText, twoHistories } from '../../package/histories.ts';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
-import { ProblemError } from '../../problem.ts';
 import { clean } from '../../report/clean.ts';
 import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
 import { plural, w } from '../../words/catalogue.ts';
-import { beside } from './beside.ts';
+import type { ByReader, VerifyAll } from './findings.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
 import { checkReadings, PAPERS_NOT_COMPARED } from './readings.ts';
@@ -29,14 +27,25 @@ export interface Reading {
   readonly trust: TrustList;
   /** Which logs and witnesses the reader asks for; null for a trust list alone. */
   readonly policy: Policy | null;
+  /** The file of it, for those who read it again. */
+  readonly policyFile: Uint8Array | null;
   /** Proofs and notes of witnesses that were given by themselves. */
   readonly loose: readonly Given[];
   /** Why nobody is trusted; null where the reader gave a list, or a policy that names logs. */
   readonly trustFault: string | null;
   readonly kept: SignedCheckpoint | null;
   readonly readAt: string;
+  readonly verifyAll: VerifyAll;
   readonly progress: NewProgress;
 }
+
+const byReader = ({ trust, policyFile, readAt }: Reading): ByReader => ({
+  trust,
+  policy: policyFile,
+  readAt,
+});
+
+const byFile = (a: Finding, b: Finding) => (a.file < b.file ? -1 : 1);
 
 const SUFFIX = '.record.json';
 
@@ -51,17 +60,16 @@ export async function recordsShown(
   files: readonly Given[],
   reading: Reading,
 ): Promise<Draw<RecordsShown> | null> {
-  const records = files
-    .filter(({ path, isPlain }) => isPlain && path.endsWith(SUFFIX))
-    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  const records = files.filter(({ path, isPlain }) => isPlain && path.endsWith(SUFFIX));
   if (records.length === 0) return null;
   const findings: Finding[] = [];
   const bar = reading.progress('records', records.length);
-  for (const file of records) {
-    findings.push(await findingAt(file, files, reading));
+  await reading.verifyAll(records, { files, loose: reading.loose }, byReader(reading), (finding) => {
+    findings.push(finding);
     bar.at(findings.length);
-  }
+  });
   bar.end();
+  findings.sort(byFile);
   return () => recordsFound(name, findings);
 }
 
@@ -85,23 +93,6 @@ function recordsFound(name: string | null, findings: readonly Finding[]): Record
       unprovenText(unprovenIn(findings)),
     ].filter((text) => text !== ''),
   };
-}
-
-async function findingAt(
-  file: Given,
-  files: readonly Given[],
-  { trust, policy, loose, readAt }: Omit<Reading, 'progress' | 'kept' | 'trustFault'>,
-): Promise<Finding> {
-  try {
-    const bytes = await file.read(MAX_RECORD_BYTES);
-    const given = { files, loose };
-    const later = await beside(file.path, '.proof', given);
-    const byPolicy = policy && { policy, note: await beside(file.path, '.witnessed', given) };
-    return await agreed(() => findingOf(file.path, bytes, trust, readAt, later, byPolicy));
-  } catch (fault) {
-    if (fault instanceof ProblemError) return unreadable(file.path, fault.message);
-    throw fault;
-  }
 }
 
 function rowOf({ file, verdict, stated, fault, open, doubt }: Finding): RowShown {
@@ -138,15 +129,14 @@ export async function packageShown(
       checkReadings: (index, log) => checkReadings(files, index, log),
       async verifyRecords(paths, take) {
         findings.length = 0;
+        const records = paths.flatMap((path) => byPath.get(path) ?? []);
         // Witnesses see the log of the package, and with it every record.
-        const ofRecord = { ...reading, policy: null };
-        for (const path of paths) {
-          const file = byPath.get(path);
-          const finding =
-            file === undefined ? unreadable(path, 'it is missing') : await findingAt(file, files, ofRecord);
+        const by = { ...byReader(reading), policy: null };
+        await reading.verifyAll(records, { files, loose: reading.loose }, by, (finding) => {
           findings.push(finding);
           take([finding]);
-        }
+        });
+        findings.sort(byFile);
       },
     }),
   );

@@ -4,7 +4,6 @@ import type { Verdict } from '../../evidence/verdict.ts';
 import type { ReportModel } from '../../report/model.ts';
 import type { CylinderPlot } from '../../report/plots.ts';
 import type { Verdict as PaperVerdict } from '../../report/verdict.ts';
-import type { PackedWords } from '../../words/packed.ts';
 
 /** How a verdict looks, beside its words: never colour alone. */
 export type Tone = 'good' | 'caution' | 'bad';
@@ -155,32 +154,3 @@ export const NOTHING_HELD: HeldFiles = {
   time: null,
   authorities: null,
 };
-
-/** Files to verify. */
-export interface Ask {
-  readonly kind: 'files';
-  readonly given: readonly NamedFile[];
-  readonly held: HeldFiles;
-  /** Of many records, the one to show whole; null for all of them. */
-  readonly one: string | null;
-  /** The reader's clock (ISO). */
-  readonly readAt: string;
-}
-
-/** What the worker is asked for: to verify, or to speak another language; null for English. */
-export type Asked = Ask | { readonly kind: 'language'; readonly words: PackedWords | null };
-
-export type Told =
-  | { readonly kind: 'ready' }
-  | { readonly kind: 'progress'; readonly what: string; readonly done: number; readonly total: number }
-  | {
-      readonly kind: 'answer';
-      /** What was said before, in another language. */
-      readonly isAgain: boolean;
-      readonly held: HeldFiles;
-      readonly trust: TrustShown | null;
-      /** What else of the reader's own is used, a line each. */
-      readonly own: readonly string[];
-      readonly shown: Shown | null;
-      readonly refusals: readonly Refusal[];
-    };

@@ -15,30 +15,25 @@ import { ENGLISH, phrases, speak, w } from '../../words/catalogue.ts';
 import { dictionaryIn, type PackedWords } from '../../words/packed.ts';
 import { beside } from './beside.ts';
 import { type Given, givenFile, Refused, refused } from './given.ts';
+import { help } from './helper.ts';
+import { helpersStarted, verifyOnAllCores } from './helpers.ts';
 import { type Draw, packageShown, type Reading, recordsShown } from './many.ts';
+import type { Ask, Asked, Told } from './messages.ts';
 import { MAX_PDF_BYTES, recordInPdf } from './pdf.ts';
 import { insidePdf, recordShown } from './record.ts';
-import type {
-  Ask,
-  Asked,
-  HeldFiles,
-  NamedFile,
-  RecordShown,
-  Refusal,
-  Shown,
-  Told,
-  TrustShown,
-} from './shown.ts';
+import type { HeldFiles, NamedFile, RecordShown, Refusal, Shown, TrustShown } from './shown.ts';
 import { sorted, subjectOf } from './sorted.ts';
 import { filesInZip } from './zip.ts';
 
 const MAX_SMALL_BYTES = 4 << 20;
 const tell = (told: Told) => postMessage(told);
 
-addEventListener('message', ({ data }: MessageEvent<Asked>) =>
-  data.kind === 'files' ? void answer(data) : readBy(data.words),
-);
-tell({ kind: 'ready' });
+addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+  if (data.kind === 'files') void answer(data);
+  else if (data.kind === 'language') readBy(data.words);
+  else if (data.kind === 'help') help(data.port);
+  else helpersStarted(data.ports);
+});
 
 /** What was found last, to be said again in another language; null while something is being read. */
 let found: Found | null = null;
@@ -91,16 +86,19 @@ async function answer(ask: Ask): Promise<void> {
   if (trust === null) held = { ...held, trust: null };
   const kept = held.kept === null ? null : await tried(() => keptIn(held.kept));
   if (kept === null) held = { ...held, kept: null };
-  const policy = held.policy === null ? null : await tried(() => policyIn(held.policy));
+  const policyFile = held.policy === null ? null : await tried(() => policyIn(held.policy));
+  const policy = policyFile?.policy ?? null;
   if (policy === null) held = { ...held, policy: null };
   const namesLogs = (policy?.logs.length ?? 0) > 0;
   const reading: Reading = {
     trust: trust?.list ?? { keys: [] },
     trustFault: trust === null && !namesLogs ? NOBODY_TRUSTED : null,
     policy,
+    policyFile: policyFile?.bytes ?? null,
     loose: held.later.map(({ path, file }) => givenFile(path, file)),
     kept,
     readAt: ask.readAt,
+    verifyAll: verifyOnAllCores,
     progress,
   };
   const shown = await tried(() => shownOf(ask, held, reading, tried));
@@ -233,8 +231,11 @@ const keyShown = ({ kid, name, role, revoked }: TrustList['keys'][number]) => ({
 
 const ROLES = phrases({ station: 'station', technician: 'technician', countersigner: 'countersigner' });
 
-const policyIn = async (named: NamedFile | null): Promise<Policy | null> =>
-  named === null ? null : orThrow(parsePolicy(await small(named), named.path));
+async function policyIn(named: NamedFile | null): Promise<{ bytes: Uint8Array; policy: Policy } | null> {
+  if (named === null) return null;
+  const bytes = await small(named);
+  return { bytes, policy: orThrow(parsePolicy(bytes, named.path)) };
+}
 
 const keptIn = async (named: NamedFile | null) =>
   named === null ? null : orThrow(readCheckpoint(await small(named), named.path));
