@@ -57,8 +57,9 @@ export default defineConfig({
     // Some tests wait for a terminal or for a process of their own: one worker more than there are cores goes on meanwhile.
     maxWorkers: availableParallelism() + 1,
     sequence: { sequencer: WaitingApart },
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Nothing is judged by them: a busy machine takes several times as long as an idle one.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     env: {
       // No test notes a station as used last, and none finds that of another.
       XDG_STATE_HOME: '/dev/null',

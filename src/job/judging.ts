@@ -3,9 +3,10 @@ import { type DecisionRule, windowBy } from '../metrology/decision.ts';
 import { judgeInterval } from '../metrology/interval.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
-import { normalSpread, type Spread, wider } from '../metrology/spread.ts';
+import { normalSpread, type Spread } from '../metrology/spread.ts';
 import { judge } from '../metrology/window.ts';
 import { type WireOutcome, wireInterval, wiresOf } from '../plug/gap.ts';
+import { order } from '../quantity/compare.ts';
 import { rounded } from '../quantity/rounded.ts';
 import { scaled, type ToolDescription, type ToolId } from '../reading.ts';
 import { orThrow } from '../result.ts';
@@ -69,8 +70,10 @@ export function roundedJudgement(judgement: Judgement): Judgement {
 }
 
 /**
- * The window for one reading. At each limit the guard band is by the largest of three: U of a reading there, the same with
- * what this pull says of its own peak, and U of this reading. So OK means r·U away from either limit, whichever U is meant.
+ * The window for one reading: what is left by each of three spreads, which are that of a reading at the limit, the same
+ * with what this pull says of its own peak, and that of this reading. So OK means that the rule is kept whichever is
+ * meant. The largest U alone would not do: of two spreads the one with fewer degrees of freedom may have the larger U, and
+ * need the narrower guard band for a probability.
  */
 function windowForReading(
   rule: DecisionRule,
@@ -79,11 +82,23 @@ function windowForReading(
   atLimit: (limit: number) => Spread,
 ): Window {
   const { unit, lowerLimit, upperLimit } = window;
-  const spreadAt = (limit: number) => {
-    const usual = normalSpread(limit === lowerLimit ? window.expandedAtLower : window.expandedAtUpper);
-    return wider(wider(atLimit(limit), own), usual);
+  const usual = (limit: number) =>
+    normalSpread(limit === lowerLimit ? window.expandedAtLower : window.expandedAtUpper);
+  const by = (spreadAt: (limit: number) => Spread) =>
+    windowBy(rule, { unit, lowerLimit, upperLimit, spreadAt });
+  return [by(usual), by(() => own)].reduce(narrower, by(atLimit));
+}
+
+function narrower(a: Window, b: Window): Window {
+  const acceptLower = Math.max(a.acceptLower, b.acceptLower);
+  const acceptUpper = Math.min(a.acceptUpper, b.acceptUpper);
+  return {
+    ...a,
+    guardBandFactor: Math.max(a.guardBandFactor, b.guardBandFactor),
+    acceptLower,
+    acceptUpper,
+    decidable: a.decidable && b.decidable && order(acceptLower, acceptUpper) < 0,
   };
-  return windowBy(rule, { unit, lowerLimit, upperLimit, spreadAt });
 }
 
 /** What a pair of wires told of a gap. */

@@ -16,6 +16,3 @@ export const normalSpread = (expanded: number): Spread => ({
   degreesOfFreedom: Number.POSITIVE_INFINITY,
   expanded,
 });
-
-/** The one with the larger U. */
-export const wider = (a: Spread, b: Spread): Spread => (b.expanded > a.expanded ? b : a);

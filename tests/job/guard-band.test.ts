@@ -19,16 +19,17 @@ const classOnly = amount(0.5, 8).map(
     permissibleDeviation: { kind: 'relative', percent },
   }),
 );
+const factorOfPoint = fc.constantFrom(2, 2.13, 2.52, 2.87);
 /** Errors and uncertainties that differ from point to point, and few degrees of freedom. */
 const certified = fc
   .record({
     errors: fc.tuple(amount(-0.6, 0.6), amount(-0.6, 0.6)),
     expanded: fc.tuple(amount(0.05, 0.8), amount(0.05, 0.8)),
-    k: fc.constantFrom(2, 2.13, 2.52, 2.87),
+    ks: fc.tuple(factorOfPoint, factorOfPoint),
     correct: fc.boolean(),
   })
   .map(
-    ({ errors, expanded, k, correct }): Instrument => ({
+    ({ errors, expanded, ks, correct }): Instrument => ({
       id: 'wrench',
       quantity: 'torque',
       serial: 'W-1',
@@ -42,8 +43,8 @@ const certified = fc
         date: '2026-01-01',
         unit: 'N.m',
         points: [
-          { reading: 10, error: errors[0], expanded: expanded[0], k },
-          { reading: 60, error: errors[1], expanded: expanded[1], k },
+          { reading: 10, error: errors[0], expanded: expanded[0], k: ks[0] },
+          { reading: 60, error: errors[1], expanded: expanded[1], k: ks[1] },
         ],
       },
     }),
