@@ -26,7 +26,7 @@ export interface PolicyFinding {
 
 /** The trust list with the keys of the policy's logs that have this origin: a key that ended on the list has ended. */
 export function withLogsOf(list: TrustList, policy: Policy | null, origin: string): TrustList {
-  const added = (policy?.logs ?? [])
+  const named = (policy?.logs ?? [])
     .filter(({ name }) => name === origin)
     .map(({ jwk, name }) => ({
       ...jwk,
@@ -34,9 +34,11 @@ export function withLogsOf(list: TrustList, policy: Policy | null, origin: strin
       name: name.slice(0, 80),
       role: 'station' as const,
       ofLog: origin,
-    }))
-    .filter(({ kid }) => !list.keys.some((key) => key.kid === kid));
-  return { keys: [...list.keys, ...added] };
+    }));
+  const listed = list.keys.map((key) =>
+    named.some(({ kid }) => kid === key.kid) ? { ...key, ofLog: origin } : key,
+  );
+  return { keys: [...listed, ...named.filter(({ kid }) => !list.keys.some((key) => key.kid === kid))] };
 }
 
 /** Keys by which a checkpoint of this log counts: those of the policy, or where it names no log, those that the reader knows. */

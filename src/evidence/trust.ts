@@ -52,7 +52,7 @@ const areDistinct = (kids: readonly string[]): boolean => new Set(kids).size ===
 
 /** A key that the reader believes. */
 export type TrustedKey = z.infer<typeof trustedKeySchema> & {
-  /** The origin of the one log that it signs, where the reader's policy names it; no list of a file has this. */
+  /** The origin of a log that it signs, where the reader's policy says so; no list of a file has this. */
   readonly ofLog?: string;
 };
 export interface TrustList {

@@ -6,18 +6,32 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { verify } from '../../src/cli/evidence/verify.ts';
-import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { originOf, readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { type CosigningKey, cosignatureLine } from '../../src/evidence/cosignature.ts';
 import { keyBytes, publicJwk } from '../../src/evidence/jwk.ts';
 import { verifierKey } from '../../src/evidence/note.ts';
 import { sign } from '../../src/evidence/platform/signature.ts';
 import { parsePolicy } from '../../src/evidence/policy.ts';
+import type { TrustList } from '../../src/evidence/trust.ts';
 import { readVerifierKey, witnessVerifierKey } from '../../src/evidence/verifier-key.ts';
+import { verifyRecord } from '../../src/evidence/verify.ts';
 import { orThrow } from '../../src/result.ts';
 import { said } from '../cli/answers.ts';
 import { folder } from '../cli/program.ts';
 import { recordOf } from '../evidence/forge.ts';
-import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';
+import {
+  AT,
+  keyOfSeed,
+  kidOf,
+  logOf,
+  seal,
+  station,
+  stationEvents,
+  stranger,
+  technician,
+  trusting,
+  wholeJob,
+} from '../evidence/sample-job.ts';
 import { witnessKeys } from '../serve/witness-keys.ts';
 
 const [A = '', B = '', C = ''] = ['d1', 'd2', 'd3'].map(
@@ -90,6 +104,64 @@ describe('a policy that could be read in two ways is refused', () => {
     );
     expect(policy.isQuorum(new Set(['a', 'b']))).toBe(false);
     expect(policy.isQuorum(new Set(['b', 'c']))).toBe(true);
+  });
+});
+
+describe('a policy beside a trust list', () => {
+  const next = { ...stranger, privateKey: keyOfSeed('a2'.repeat(32)) };
+  const origin = originOf(kidOf(station));
+  const line = (one: typeof station, of = origin) => `log ${verifierKey(of, publicJwk(one.privateKey))}\n`;
+  const listed = (one: typeof station, more: object = {}) => ({
+    ...publicJwk(one.privateKey),
+    kid: kidOf(one),
+    ...more,
+  });
+  /** A log whose first key was lost, so that it could name nobody. */
+  const replaced = seal(
+    logOf(wholeJob(), 'job:WO-1', [
+      ...stationEvents,
+      { type: 'key-replaced', key: publicJwk(next.privateKey) },
+    ]),
+    next,
+    technician,
+  );
+  const old = seal(logOf(wholeJob()));
+  const verdictOf = (record: Uint8Array, keys: TrustList['keys'], logs: string) => {
+    const policy = policyOf(`${logs}quorum none\n`);
+    return verifyRecord(record, { keys }, null, null, null, { policy, note: null }).verdict;
+  };
+
+  it('says by which keys a log is signed, whether they are on the list as well or not', () => {
+    const both = line(station) + line(next);
+    expect(verdictOf(replaced, [], both)).toBe('authentic');
+    expect(verdictOf(replaced, [listed(station)], both)).toBe('authentic');
+    expect(verdictOf(replaced, [listed(station), listed(next)], both)).toBe('authentic');
+  });
+
+  it.each([
+    ['names the new key alone', line(next)],
+    ['names the old key alone', line(station)],
+    ['names the keys for other logs', line(station, 'other.example/log') + line(next, 'other.example/log')],
+    [
+      'names the old key for this log and the new one for another',
+      line(station) + line(next, 'other.example/log'),
+    ],
+  ])('does not give a station the past of another where it %s', (_what, logs) => {
+    expect(verdictOf(replaced, [listed(station), listed(next)], logs)).toBe('untrusted');
+  });
+
+  it.each([
+    ['was revoked', { revoked: { from: AT, reason: 'compromised' as const } }],
+    ['has ended', { validUntil: '2026-01-01T00:00:00.000Z' }],
+    ['is that of a technician', { role: 'technician' as const }],
+  ])('does not make good a key that %s on the list', (_what, more) => {
+    expect(verdictOf(old, [listed(station)], line(station))).toBe('authentic');
+    expect(verdictOf(old, [listed(station, more)], line(station))).toBe('untrusted');
+  });
+
+  it('does not make good a key that another one on the list took the place of', () => {
+    const keys = [listed(station), listed(next, { follows: kidOf(station) })];
+    expect(verdictOf(old, keys, line(station) + line(next))).toBe('untrusted');
   });
 });
 

@@ -30,6 +30,8 @@ const FILES: Readonly<Record<string, readonly [who: string, byWhat: string]>> = 
   'tests/evidence/dishonest-station.test.ts': ['the holder of the key', 'log, contents, judged again'],
   'tests/evidence/signatures.test.ts': ['anybody', 'signatures'],
   'tests/cli/evidence/verify-package.test.ts': ['anybody, and the shop', 'index, files, log'],
+  'tests/independent/rotation.test.ts': ['who holds an old key, another trusted station', 'two verifiers'],
+  'tests/independent/rotated-packages.test.ts': ['who has an older or a newer list', 'two verifiers'],
   'tests/independent/packages.test.ts': ['anybody, and the shop', 'two verifiers'],
 };
 

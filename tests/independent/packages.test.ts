@@ -5,18 +5,15 @@ import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { makePackage } from '../../src/cli/evidence/package.ts';
-import { verify } from '../../src/cli/evidence/verify.ts';
 import { checkpoint } from '../../src/cli/station/log.ts';
 import { openStationFolder, stateOf } from '../../src/cli/station/station.ts';
 import { currentKey } from '../../src/cli/station/station-keys.ts';
 import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import type { PrivateKey } from '../../src/evidence/platform/signature.ts';
-import { parseTrustList } from '../../src/evidence/trust.ts';
-import { ProblemError } from '../../src/problem.ts';
 import { orThrow } from '../../src/result.ts';
 import { said } from '../cli/answers.ts';
 import { auditStation, impactOn, scopeOf } from '../cli/audit/audit-station.ts';
-import type { Content } from './hostile/forged.ts';
+import { plugmark, python } from './both-packages.ts';
 import {
   type Change,
   type Expected,
@@ -26,7 +23,7 @@ import {
   STRANGER,
   UNREADABLE,
 } from './hostile/packages.ts';
-import { missingPython, verifiedByPython } from './python.ts';
+import { missingPython } from './python.ts';
 
 const missing = missingPython();
 const place = mkdtempSync(join(tmpdir(), 'plugmark-packages-'));
@@ -45,45 +42,12 @@ const station = auditStation(async (data) => {
 });
 
 const trustFile = () => join(station.data, 'trusted-keys.json');
-const trustList = () => orThrow(parseTrustList(readFileSync(trustFile()), 'trust'));
 
 async function ownKey() {
   const { folder, log, ...rest } = await openStationFolder(station.data);
   const { privateKey } = await currentKey(folder, stateOf({ folder, log, ...rest }));
   log.close();
   return privateKey;
-}
-
-/** What this program says, in the words of the other. */
-async function plugmark(folder: string, kept?: string): Promise<Readonly<Record<string, unknown>>> {
-  try {
-    const given = { trust: trustFile(), json: true, ...(kept === undefined ? {} : { kept }) } as const;
-    const { text } = await said(() => verify(folder, given));
-    const { verdict, withheld, checks } = JSON.parse(text);
-    const failed = checks
-      .filter(({ outcome }: Content) => outcome === 'failed')
-      .map(({ name }: Content) => name);
-    // Only the program that wrote the files for people can write them again.
-    const isReadings = failed.length > 0 && failed.every((name: string) => name === 'papers');
-    if (verdict === 'rejected' && !isReadings) return { verdict: 'not authentic' };
-    return {
-      verdict: 'authentic',
-      trusted: checks.find(({ name }: Content) => name === 'signer')?.outcome === 'passed',
-      withheld: Object.fromEntries(withheld.map(({ kind, count }: Content) => [kind, count])),
-    };
-  } catch (fault) {
-    if (fault instanceof ProblemError) return { verdict: 'unreadable' };
-    throw fault;
-  }
-}
-
-/** What the Python says, in as many words. */
-function python(paths: readonly string[], kept?: string) {
-  const given = { trust: trustList(), ...(kept === undefined ? {} : { kept }) };
-  return verifiedByPython(paths, given).map(({ verdict, trusted, withheld, why }) => ({
-    found: verdict === 'authentic' ? { verdict, trusted, withheld } : { verdict },
-    why,
-  }));
 }
 
 describe.skipIf(missing !== null)(
@@ -109,10 +73,13 @@ describe.skipIf(missing !== null)(
       add(FINE, 'authentic');
       expect(cases.length).toBeGreaterThan(60);
 
-      const theirs = python(cases.map(({ at }) => at));
+      const theirs = python(
+        cases.map(({ at }) => at),
+        { trust: trustFile() },
+      );
       const parted: unknown[] = [];
       for (const [i, one] of cases.entries()) {
-        const ours = await plugmark(one.at);
+        const ours = await plugmark(one.at, { trust: trustFile() });
         const fits = isDeepStrictEqual(ours, theirs[i]?.found) && ours['verdict'] === one.expected;
         if (!fits) parted.push({ ...one, ours, theirs: theirs[i] });
       }
@@ -141,8 +108,9 @@ describe.skipIf(missing !== null)(
     ])("they say the same beside a reader's checkpoint %s", async (_what, expected, change) => {
       const own = join(place, 'own.checkpoint');
       writeFileSync(own, await change(readFileSync(kept(), 'utf8')));
-      const ours = await plugmark(whole, own);
-      expect(python([whole], own)[0]?.found).toEqual(ours);
+      const reader = { trust: trustFile(), kept: own };
+      const ours = await plugmark(whole, reader);
+      expect(python([whole], reader)[0]?.found).toEqual(ours);
       expect(ours['verdict']).toBe(expected);
     });
   },

@@ -258,6 +258,15 @@ describe.skipIf(missing !== null)(
         ['by the first key, with a proof by the second'],
       ],
       [
+        'a second key from less than a millisecond later on, which is cut off',
+        [ended, key(second, { follows: kidOf(first), validFrom: '2026-03-02T09:30:00.0009Z' })],
+        [
+          'by the first key, with a proof by the second',
+          ...BY_SECOND,
+          'by the third key, which the second named',
+        ],
+      ],
+      [
         'a stranger alone',
         [key(stranger)],
         [

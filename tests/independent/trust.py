@@ -1,4 +1,5 @@
 """The reader's trust list (a JSON Web Key set), and the keys of a station as its own entries tell them."""
+import re
 import time
 from datetime import datetime, timezone
 
@@ -8,7 +9,8 @@ from tree import origin_of
 
 
 def time_of(text):
-    """Seconds of an ISO time in UTC."""
+    """Seconds of an ISO time in UTC; what is finer than a millisecond is cut off."""
+    text = re.sub(r"(\.[0-9]{3})[0-9]*", r"\1", text)
     return datetime.fromisoformat(text.replace("Z", "+00:00")).astimezone(timezone.utc).timestamp()
 
 

@@ -2,8 +2,10 @@
 import type { ByPolicy } from '../../evidence/by-policy.ts';
 import { type Policy, parsePolicy } from '../../evidence/policy.ts';
 import { inputName, readBytes } from '../../files/input.ts';
+import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { witnessesBeside } from './later-log-file.ts';
+import { liesInPackage } from './readers-trust.ts';
 
 /** As read, and as it can be handed to a thread. */
 export interface ReadersPolicy {
@@ -14,8 +16,19 @@ export interface ReadersPolicy {
 /** Room for 600 witnesses with keys of ML-DSA-44. */
 const MAX_BYTES = 1 << 20;
 
-export async function readersPolicy(file: string | undefined): Promise<ReadersPolicy | null> {
+/** Problem: `policy-form`, also for one that came with the package that is verified: whoever packed it would say whom to trust. */
+export async function readersPolicy(
+  file: string | undefined,
+  verified: string,
+): Promise<ReadersPolicy | null> {
   if (file === undefined) return null;
+  if (await liesInPackage(file, verified))
+    throw new ProblemError({
+      code: 'policy-form',
+      where: file,
+      message: 'this policy lies in a package, and nobody says in his own package whom to trust',
+      next: 'Name with --policy one of your own.',
+    });
   const bytes = await readBytes(file, 'policy', MAX_BYTES);
   return { bytes, policy: orThrow(parsePolicy(bytes, inputName(file))) };
 }

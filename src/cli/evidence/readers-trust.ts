@@ -22,14 +22,19 @@ export async function readersTrust(
     const fault = `There is no ${TRUST_FILE} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.`;
     return { list: { keys: [] }, fault };
   }
-  const real = await realpath(file).catch(() => null);
-  const itself = (await isPackage(verified)) && real !== null && isWithin(await realpath(verified), real);
-  if (!itself && (real === null || !(await isPackage(dirname(real)))))
-    return { list: await readTrust(file), fault: null };
+  if (!(await liesInPackage(file, verified))) return { list: await readTrust(file), fault: null };
   return {
     list: { keys: [] },
     fault: `The trust list ${file} lies in a package and is no trust: name with --trust the one that the station gave you by another way.`,
   };
+}
+
+/** Whether a file of the reader lies in the package that is verified, or beside the index of another one. */
+export async function liesInPackage(file: string, verified: string): Promise<boolean> {
+  const real = await realpath(file).catch(() => null);
+  if (real === null) return false;
+  const isInside = (await isPackage(verified)) && isWithin(await realpath(verified), real);
+  return isInside || isPackage(dirname(real));
 }
 
 const notThere = (file: string) =>

@@ -31,7 +31,7 @@ export interface VerifyOptions {
 
 /** Checks a record file, an audit package, or all records in a folder, and says in plain words what was checked. */
 export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
-  const policy = await readersPolicy(options.policy);
+  const policy = await readersPolicy(options.policy, path);
   if (await isPackage(path)) {
     if (options.time !== undefined) throw new ProblemError(timeOfPackage(path));
     return verifyPackageFolder(path, { ...options, policy: policy?.policy ?? null });

@@ -1,5 +1,5 @@
 /** Sends the newest checkpoint of the log to the witnesses of the station file, and keeps what they cosigned. */
-import { readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
@@ -132,17 +132,24 @@ export function cosignedBefore(folder: string): SignedCheckpoint | null {
 const sizeAt = ({ keys }: AskedWitness, before: SignedCheckpoint | null): number =>
   before !== null && (cosignaturesOn(before, keys) ?? []).length > 0 ? before.size : 0;
 
+/** So many good notes in a row, and those before them are taken to be good as well: a folder holds a shop's life of them. */
+const GOOD_IN_A_ROW = 50;
+
 /**
  * Beside each record of this log the note that cosigns it. The first that enough witnesses signed stays, for it dates the
- * record; one with fewer witnesses is written anew.
+ * record; one with fewer witnesses is written anew. One that is missing is written in any case.
  */
 function notesBeside(stationFolder: StationFolder, keys: readonly WitnessKey[], note: string): void {
   const now = logNow(stationFolder, stateOf(stationFolder));
   const cosigned = orThrow(readCheckpoint(note, 'checkpoint'));
   const count = witnessesOn(cosigned, keys);
-  for (const record of recordsIn(stationFolder.folder)) {
+  let goodInARow = 0;
+  for (const record of newestFirst(recordsIn(stationFolder.folder))) {
     const beside = witnessedBeside(record);
-    if (witnessesIn(beside, keys) >= count) continue;
+    if (goodInARow >= GOOD_IN_A_ROW && existsSync(beside)) continue;
+    const isGood = witnessesIn(beside, keys) >= count;
+    goodInARow = isGood ? goodInARow + 1 : 0;
+    if (isGood) continue;
     for (const { checkpoint } of inRecord(record, now)) {
       const [finding] = findings(stationFolder, [checkpoint]);
       if (finding?.kind !== 'extends' || checkpoint.size > cosigned.size) continue;
@@ -150,6 +157,12 @@ function notesBeside(stationFolder: StationFolder, keys: readonly WitnessKey[], 
     }
   }
 }
+
+const newestFirst = (paths: readonly string[]): readonly string[] =>
+  paths
+    .map((path) => ({ path, atMs: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
+    .sort((a, b) => b.atMs - a.atMs)
+    .map(({ path }) => path);
 
 const isLineOf = (line: NoteSignature) => (key: WitnessKey) =>
   key.name === line.name && Buffer.from(key.keyId).equals(line.keyId);

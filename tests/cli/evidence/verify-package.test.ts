@@ -7,7 +7,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { makePackage } from '../../../src/cli/evidence/package.ts';
 import { verify } from '../../../src/cli/evidence/verify.ts';
 import { papersAgain } from '../../../src/cli/station/jobs.ts';
-import { checkpoint } from '../../../src/cli/station/log.ts';
+import { checkpoint, printVerifierKey } from '../../../src/cli/station/log.ts';
 import { openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { currentKey } from '../../../src/cli/station/station-keys.ts';
 import { canonicalBytes } from '../../../src/evidence/canonical.ts';
@@ -107,6 +107,18 @@ describe('a package before a wary reader', () => {
     const words = `${text}${told.mock.calls.flat().join('')}`;
     told.mockRestore();
     expect(words).toContain('lies in a package and is no trust');
+  });
+
+  it('is not trusted by a policy inside, though the maker names his own log in it', async () => {
+    await make({ vin: CAR.vin });
+    const policy = join(out, 'insurer.policy');
+    const log = (await said(() => printVerifierKey(station.scope()))).text.trim();
+    writeFileSync(policy, `log ${log}\nquorum none\n`);
+    for (const path of ['.', 'records', join('records', 'J-2.record.json')])
+      expect(await problemOf(() => verify(join(out, path), { policy }))).toMatchObject({
+        code: 'policy-form',
+        message: expect.stringContaining('nobody says in his own package whom to trust'),
+      });
   });
 
   it('does not pass beside a kept checkpoint when all that told of it is gone', async () => {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { makePackage } from '../../../src/cli/evidence/package.ts';
@@ -160,6 +160,24 @@ describe('a station and its witnesses', () => {
     await said(() => witnessLog(file));
     expect(readFileSync(at('J-1.record.json.witnessed'), 'utf8')).toBe(before);
     expect(existsSync(at('J-5.record.json.witnessed'))).toBe(true);
+  });
+
+  it('of many records those without a note get one, and a bad one among the newest is written anew', async () => {
+    const file = stationFile(await witnesses(1));
+    await said(() => witnessLog(file));
+    const [record, note] = ['J-1.record.json', 'J-1.record.json.witnessed'].map((name) =>
+      readFileSync(at(name)),
+    );
+    if (record === undefined || note === undefined) throw new Error('two files');
+    const names = Array.from({ length: 60 }, (_, i) => `copy-${i}.record.json`);
+    for (const [i, name] of names.entries()) {
+      writeFileSync(at(name), record);
+      utimesSync(at(name), 1_790_000_000 - i, 1_790_000_000 - i);
+      if (i < 59) writeFileSync(at(`${name}.witnessed`), i === 0 ? 'paid in full' : note);
+    }
+    expect((await said(() => witnessLog(file))).value).toBe(0);
+    const isNote = (name: string) => JSON.parse(readFileSync(at(`${name}.witnessed`), 'utf8')).form;
+    expect(new Set(names.map(isNote))).toEqual(new Set(['plugmark/consistency/1']));
   });
 
   it('the cosigned note goes into packages, with the proof that their log goes on from it', async () => {

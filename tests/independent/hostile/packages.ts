@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { signCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import { disclosureOf } from '../../../src/evidence/disclosures.ts';
+import { publicJwk, thumbprint } from '../../../src/evidence/jwk.ts';
 import { addSignature, disclosuresIn, signatureOf, withDisclosures } from '../../../src/evidence/jws.ts';
 import { toBase64url } from '../../../src/evidence/platform/bytes.ts';
 import type { PrivateKey } from '../../../src/evidence/platform/signature.ts';
@@ -208,5 +209,19 @@ export const FINE: Readonly<Record<string, Change>> = {
   'another purpose, signed by the station': ({ index }) => index((one) => (one.purpose = 'dispute')),
   'a record without its texts': record((jws) => fileOf(withDisclosures(jws, []))),
   'the texts of the station taken away': changed(ENTRIES, (file) => (file.disclosures = [])),
+  // Nobody is trusted by a list in the package, and nobody is distrusted by it.
+  'a trust list that names a stranger alone': (hands) =>
+    hands.write(
+      'trusted-keys.json',
+      JSON.stringify({ keys: [{ ...publicJwk(STRANGER), kid: thumbprint(publicJwk(STRANGER)) }] }),
+    ),
+  'a trust list on which the key of the station is revoked': (hands) => {
+    const { keys } = hands.json('trusted-keys.json');
+    const revoked = { from: '2020-01-01T00:00:00.000Z', reason: 'compromised' };
+    hands.write(
+      'trusted-keys.json',
+      JSON.stringify({ keys: keys.map((key: Content) => ({ ...key, revoked })) }),
+    );
+  },
   'papers changed together with the index': (hands) => hands.write('jobs.csv', 'x'),
 };
