@@ -855,4 +855,6 @@ export const ENTRIES: Entries = {
     'diese Werkstatt verzichtet auf Signaturen der Mechaniker',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     'Seiten in einer anderen Sprache oder in anderen Einheiten sind andere Papiere desselben Protokolls, mit demselben Fingerabdruck.',
+  'record SHA-256 {0}': 'Protokoll SHA-256 {0}',
+  'signed by {0}': 'signiert von {0}',
 };

@@ -844,4 +844,6 @@ export const ENTRIES: Entries = {
   "this shop does without technicians' signatures": 'este taller prescinde de firmas de los técnicos',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     'Las páginas en otro idioma o en otras unidades son otros documentos de la misma acta, con la misma huella.',
+  'record SHA-256 {0}': 'acta SHA-256 {0}',
+  'signed by {0}': 'firmado por {0}',
 };

@@ -844,4 +844,6 @@ export const ENTRIES: Entries = {
   "this shop does without technicians' signatures": 'cet atelier se passe de signatures des techniciens',
   'Pages in another language or in other units are other papers of the same record, with the same fingerprint.':
     "Des pages dans une autre langue ou d'autres unités sont d'autres documents du même relevé, avec la même empreinte.",
+  'record SHA-256 {0}': 'relevé SHA-256 {0}',
+  'signed by {0}': 'signé par {0}',
 };
