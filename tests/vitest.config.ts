@@ -32,7 +32,7 @@ const sharing = FILES.filter(
 
 /** They wait for terminals, clocks and programs of their own: at best one of them at a time, beside others that work. */
 const WAITING =
-  /tests\/(cli\/bench\/(tmux|demo|kill|several-people|witnessed-job)|independent\/agree)\.test\.ts$/;
+  /tests\/(cli\/bench\/(tmux|demo|kill|several-people|witnessed-job)|cli\/station\/start-screen|independent\/agree)\.test\.ts$/;
 
 class WaitingApart extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

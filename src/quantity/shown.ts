@@ -63,12 +63,8 @@ export function shownFigure(value: number, unit: Measured): string {
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 
-/**
- * A limit of a window, without its unit. In another unit than that of the record it is rounded into the window, so that
- * nothing reads as inside that lies outside.
- */
+/** A limit of a window, without its unit, rounded into the window, so that nothing reads as inside that lies outside. */
 export function shownLimit(value: number, unit: Measured, which: 'lower' | 'upper'): string {
-  if (shown(unit) === unit) return shownFigure(value, unit);
   const steps = 10 ** shownDecimals(unit);
   const exact = shownValue(value, unit) * steps;
   // A limit that comes to a whole step but for the last bit is that step.

@@ -46,7 +46,7 @@ const FINGERPRINT = QR_SIZE + 44;
 /** The text inside the QR code: lines that a person can compare with the paper. */
 export function qrText(model: ReportModel): string {
   const { digest, signers } = model.fingerprint;
-  return `job ${model.job}\nrecord sha-256 ${digest}\nsigned by ${signers.join(', ')}`;
+  return [w`job ${model.job}`, w`record SHA-256 ${digest}`, w`signed by ${signers.join(', ')}`].join('\n');
 }
 
 function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs: string | null): void {

@@ -5,7 +5,7 @@ import { drawQr, qrSquares } from '../../src/report/qr.ts';
 import type { Sheet } from '../../src/report/sheet.ts';
 import { hasPoppler, rendered } from './poppler.ts';
 
-const TEXT = `job JOB-2041\nrecord sha-256 ${'0123456789abcdef'.repeat(4)}`;
+const TEXT = `job JOB-2041\nrecord SHA-256 ${'0123456789abcdef'.repeat(4)}`;
 
 test('the empty border that readers need is four squares wide', async () => {
   const { size, dark } = await qrSquares(TEXT);

@@ -73,7 +73,7 @@ describe('the screen in Ink', () => {
     expect(screen.shown()).toContain('Why may cylinder 2 stay as it is?');
     await screen.type('2');
     expect(screen.outs).toEqual([
-      { do: 'accept', pull: 5, by: 'Zo', reason: 'the service information allows it' },
+      { do: 'accept', pull: 5, by: 'Zo', reason: 'service-information-allows-it' },
     ]);
   });
 

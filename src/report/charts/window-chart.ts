@@ -2,6 +2,7 @@
 
 import type { Window } from '../../metrology/judgement.ts';
 import { normalBetween } from '../../metrology/normal.ts';
+import { shownLimit } from '../../quantity/shown.ts';
 import { w } from '../../words/catalogue.ts';
 import { figure, UNIT_TEXT } from '../figures.ts';
 import { windowText } from '../window-text.ts';
@@ -54,7 +55,8 @@ function draw(window: Window, { value, standard }: Reading, pen: Pen, box: Box):
   edges.forEach((at, i) => {
     upright(at, i > 1);
     // Limits in the first row, ends of the acceptance zone in the second: close ones would lie on each other.
-    pen.text(x(at), bottom + (i > 1 ? 2.2 : 1) * pen.letter, figure(at, unit), 'middle');
+    const text = shownLimit(at, unit, i % 2 === 0 ? 'lower' : 'upper');
+    pen.text(x(at), bottom + (i > 1 ? 2.2 : 1) * pen.letter, text, 'middle');
   });
   const step = (to - from) / STEPS;
   const density = Array.from({ length: STEPS }, (_, i) => {

@@ -858,4 +858,6 @@ export const ENTRIES: Entries = {
   'cut off when the tool was stopped': 'abgeschnitten, als das Werkzeug stillgelegt wurde',
   '{0} stopped: {1}. Nothing counts that it read from here on.':
     '{0} stillgelegt: {1}. Nichts zählt, was es von hier an las.',
+  'record SHA-256 {0}': 'Protokoll SHA-256 {0}',
+  'signed by {0}': 'signiert von {0}',
 };

@@ -584,9 +584,9 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] elegir',
   '[1-{0}] choose': '[1-{0}] elegir',
   '[{0}] tick': '[{0}] marcar',
-  '[a] all, read': '[a] todo, leído',
+  '[a] all, read': '[a] todo leído',
   '[Enter] confirm': '[Enter] confirmar',
-  '[x] not done': '[x] no hecho',
+  '[x] not done': '[x] no',
   '[{0}] item': '[{0}] línea',
   'Enter: the new plugs differ in {0}. Then take the right ones.':
     'Enter: las bujías nuevas difieren en: {0}. Luego tome las correctas.',

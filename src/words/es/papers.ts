@@ -847,4 +847,6 @@ export const ENTRIES: Entries = {
   'cut off when the tool was stopped': 'cortado al descartarse la herramienta',
   '{0} stopped: {1}. Nothing counts that it read from here on.':
     '{0} descartada: {1}. Nada de lo que leyó a partir de aquí cuenta.',
+  'record SHA-256 {0}': 'acta SHA-256 {0}',
+  'signed by {0}': 'firmado por {0}',
 };

@@ -592,9 +592,9 @@ export const ENTRIES: Entries = {
   '[{0}] choose': '[{0}] choisir',
   '[1-{0}] choose': '[1-{0}] choisir',
   '[{0}] tick': '[{0}] cocher',
-  '[a] all, read': '[a] tous, lus',
+  '[a] all, read': '[a] tous lus',
   '[Enter] confirm': '[Enter] confirmer',
-  '[x] not done': '[x] non fait',
+  '[x] not done': '[x] non',
   '[{0}] item': '[{0}] ligne',
   'Enter: the new plugs differ in {0}. Then take the right ones.':
     'Enter : les bougies neuves diffèrent par : {0}. Prendre ensuite les bonnes.',

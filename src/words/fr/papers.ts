@@ -847,4 +847,6 @@ export const ENTRIES: Entries = {
   'cut off when the tool was stopped': "coupée quand l'outil a été écarté",
   '{0} stopped: {1}. Nothing counts that it read from here on.':
     "{0} écarté : {1}. Rien de ce qu'il a lu ensuite ne compte.",
+  'record SHA-256 {0}': 'relevé SHA-256 {0}',
+  'signed by {0}': 'signé par {0}',
 };

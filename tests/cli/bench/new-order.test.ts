@@ -9,6 +9,7 @@ import { type LoadedStation, readStationFile } from '../../../src/cli/station/st
 import type { LibraryEntry } from '../../../src/job/library.ts';
 import { type Override, openJob } from '../../../src/job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../../src/job/order.ts';
+import { shownLimit } from '../../../src/quantity/shown.ts';
 import { orThrow } from '../../../src/result.ts';
 import { exampleOrder } from '../../job/workshop.ts';
 import { answering, problemOf } from '../answers.ts';
@@ -123,8 +124,12 @@ describe('a new job in a dialogue', () => {
       openJob(exampleOrder(8), at.file.instruments, { on: ON, decision: at.file.decision, overrides: [] }),
     );
     const { acceptLower, acceptUpper } = opened.torqueWindow;
-    expect(text).toContain(`${acceptLower.toFixed(2)} to ${acceptUpper.toFixed(2)}`);
-    expect(text).toContain(`accepted ${opened.gapWindow?.acceptLower.toFixed(3)}`);
+    const ends = (lower: number, upper: number, unit: 'N.m' | 'mm') =>
+      `accepted ${shownLimit(lower, unit, 'lower')} to ${shownLimit(upper, unit, 'upper')}`;
+    expect(text.replaceAll(/ +/g, ' ')).toContain(ends(acceptLower, acceptUpper, 'N.m'));
+    expect(text).toContain(
+      ends(opened.gapWindow?.acceptLower ?? 0, opened.gapWindow?.acceptUpper ?? 0, 'mm'),
+    );
   });
 
   it('refuses a number that is taken, and goes on with a job that is open when its number is given', async () => {

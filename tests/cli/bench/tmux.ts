@@ -16,7 +16,8 @@ const tmux = (socket: string, ...args: readonly string[]) =>
 export const whyNoTmux: string | null =
   spawnSync('tmux', ['-V']).status === 0 ? null : 'SKIPPED: tmux is not installed; the screen was not driven';
 
-export interface Driven {
+/** A window of a terminal of its own. */
+export interface Shown {
   /** What stands in the window now. */
   readonly screen: () => string;
   /** Waits until the window shows it; throws with what it shows instead. */
@@ -28,6 +29,9 @@ export interface Driven {
   readonly resize: (columns: number, rows: number) => void;
   /** Keys pressed so far, each typed character one. */
   readonly keys: () => number;
+}
+
+export interface Driven extends Shown {
   /** Tells the simulated hands what to do. */
   readonly hands: (...lines: readonly string[]) => void;
   readonly out: string;
@@ -36,10 +40,24 @@ export interface Driven {
 /** The demo in a real terminal of its own: every key is the test's, and the hands do what they are told. */
 export function driven(columns = 80, rows = 24): Driven {
   const out = folder();
-  const socket = `plugmark-test-${process.pid}-${Math.random().toString(36).slice(2)}`;
   const script = join(out, 'hands.txt');
   writeFileSync(script, '');
-  const command = `env -u CI -u CONTINUOUS_INTEGRATION LANG=C.UTF-8 '${process.execPath}' '${BIN}' demo --direct --speed 10 --moves '${script}' --out '${out}'; exec cat`;
+  const demo = ['demo', '--direct', '--speed', '10', '--moves', script, '--out', out];
+  return {
+    ...inTerminal(demo, { columns, rows }),
+    hands: (...lines) => appendFileSync(script, `${lines.join('\n')}\n`),
+    out,
+  };
+}
+
+/** The program as built, in a real terminal; what it leaves stays shown. */
+export function inTerminal(
+  args: readonly string[],
+  { columns = 80, rows = 24, cwd = '.' }: { columns?: number; rows?: number; cwd?: string },
+): Shown {
+  const socket = `plugmark-test-${process.pid}-${Math.random().toString(36).slice(2)}`;
+  const quoted = [process.execPath, BIN, ...args].map((word) => `'${word}'`).join(' ');
+  const command = `cd '${cwd}'; env -u CI -u CONTINUOUS_INTEGRATION LANG=C.UTF-8 ${quoted}; exec cat`;
   const started = tmux(
     socket,
     'new-session',
@@ -77,7 +95,5 @@ export function driven(columns = 80, rows = 24): Driven {
     },
     resize: (x, y) => void tmux(socket, 'resize-window', '-t', 's', '-x', String(x), '-y', String(y)),
     keys: () => keys,
-    hands: (...lines) => appendFileSync(script, `${lines.join('\n')}\n`),
-    out,
   };
 }

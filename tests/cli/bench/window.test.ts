@@ -54,7 +54,7 @@ describe('plugmark window on a typed specification', () => {
     const text = await lines('25-30 N·m', { permissible: 2, reading: '25.3 N·m' });
     expect(text).toContain('limits          25.00 to 30.00 N·m at the plug');
     expect(text).toContain('guard band      0.591 at the lower, 0.709 N·m at the upper limit');
-    expect(text).toContain('accepted        25.59 to 29.29 N·m at the plug');
+    expect(text).toContain('accepted        25.60 to 29.29 N·m at the plug');
     expect(text).toContain('verdict         UNDECIDED');
     expect(text).toMatch(/permissible deviation +B {5}0\.5060 .* rectangular .* typed at the command line/);
     expect(text).toMatch(
