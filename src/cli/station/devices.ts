@@ -1,4 +1,4 @@
-import { open } from 'node:fs/promises';
+import { open, rm } from 'node:fs/promises';
 import { merge } from 'rxjs';
 import { realAfter } from '../../../drivers/after.ts';
 import { type Candidate, candidates, heard, introduce, visit } from '../../../drivers/bluetooth/survey.ts';
@@ -16,6 +16,7 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { adoptInto } from './adopt.ts';
 import { clock } from './clock.ts';
 import { readStationFile } from './station-file.ts';
+import { dashed } from './teach-live.ts';
 
 const HEARD_MS = 10_000;
 
@@ -47,8 +48,11 @@ export async function scan({ seconds, all, profile, serial, json }: ScanOptions)
     }
     if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
-    for (const candidate of devices)
+    for (const candidate of devices) {
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
+      // Of a device that nobody knows, a profile needs them.
+      if (all === true) for (const service of candidate.services) say(`  advertises ${dashed(service)}`);
+    }
     return EXIT.done;
   });
 }
@@ -123,6 +127,7 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
     throw problem === null ? cause : new ProblemError({ ...problem, code: 'file-not-written' }, { cause });
   });
   const lines = file.createWriteStream();
+  let isWritten = false;
   try {
     return await withRadio(async (radio) => {
       const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
@@ -131,11 +136,14 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
           capture(link, candidate, seconds, (line) => void lines.write(line)),
         ),
       );
+      isWritten = true;
       say(`${packets} packets of ${candidate.address} are in ${out}.`);
       return EXIT.done;
     });
   } finally {
     await new Promise((written) => lines.end(written));
+    // What was broken off is no capture, and must not be in the way of the next attempt.
+    if (!isWritten) await rm(out, { force: true });
   }
 }
 

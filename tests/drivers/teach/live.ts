@@ -11,7 +11,7 @@ const SMALL = 8.23;
 const AGAINST = -6.41;
 const LARGE = 41.07;
 const OTHERS = [30.55, 25.34, 44.02, 15.78, 19.11];
-const NOISE_NM = 0.003;
+const NOISE_NM = 0.001;
 
 export interface LiveLesson {
   readonly profile: Profile;
