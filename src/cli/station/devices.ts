@@ -2,11 +2,13 @@ import { open, rm } from 'node:fs/promises';
 import { merge } from 'rxjs';
 import { realAfter } from '../../../drivers/after.ts';
 import { type Candidate, candidates, heard, introduce, visit } from '../../../drivers/bluetooth/survey.ts';
+import { addressSchema } from '../../../drivers/config.ts';
 import { SERVICE } from '../../../drivers/imds/numbers.ts';
 import { bluetoothProfile, readProfile } from '../../../drivers/profile/file.ts';
 import { openRadio } from '../../../drivers/radio/open.ts';
 import type { Link, Radio } from '../../../drivers/radio/radio.ts';
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
+import { openSerial } from '../../../drivers/serial/open.ts';
 import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
@@ -118,10 +120,12 @@ export async function adopt(address: string, options: AdoptOptions): Promise<Exi
 export interface RecordOptions {
   readonly out: string;
   readonly seconds: number;
+  /** Of a serial port. */
+  readonly baud: number;
 }
 
 /** Writes down all that a device sends, byte by byte, until the time is over or somebody stops it. */
-export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
+export async function record(address: string, { out, seconds, baud }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
     const problem = fileProblem(cause, out);
     throw problem === null ? cause : new ProblemError({ ...problem, code: 'file-not-written' }, { cause });
@@ -129,6 +133,12 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
   const lines = file.createWriteStream();
   let isWritten = false;
   try {
+    if (!addressSchema.safeParse(address).success) {
+      const packets = await recordPort(address, baud, seconds, (line) => void lines.write(line));
+      isWritten = true;
+      say(`${packets} pieces of ${address} are in ${out}.`);
+      return EXIT.done;
+    }
     return await withRadio(async (radio) => {
       const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
       const packets = orThrow(
@@ -144,6 +154,26 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
     await new Promise((written) => lines.end(written));
     // What was broken off is no capture, and must not be in the way of the next attempt.
     if (!isWritten) await rm(out, { force: true });
+  }
+}
+
+/** What comes at a serial port, in the pieces in which it came. */
+async function recordPort(
+  path: string,
+  baud: number,
+  seconds: number,
+  write: (line: string) => void,
+): Promise<number> {
+  const port = orThrow(await openSerial(path, { baud, dataBits: 8, parity: 'none', stopBits: 1 }));
+  try {
+    const writer = captureWriter({ address: path.slice(-64), characteristics: [] }, write);
+    const startUs = clock.nowUs();
+    port.listen((bytes) => writer.packet(null, bytes, clock.nowUs() - startUs));
+    say(`listening at ${path}, ${baud} baud`);
+    await stopped(port, seconds);
+    return writer.end();
+  } finally {
+    await port.close();
   }
 }
 
@@ -174,7 +204,7 @@ async function capture(
 }
 
 /** The time is over, the device is gone, or somebody pressed Ctrl-C. */
-function stopped(link: Link, seconds: number): Promise<unknown> {
+function stopped(link: Pick<Link, 'down'>, seconds: number): Promise<unknown> {
   const interrupted = new Promise<void>((resolve) => void process.once('SIGINT', resolve));
   let cancel = () => {};
   const over = new Promise<void>((resolve) => {

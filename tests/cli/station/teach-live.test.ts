@@ -45,7 +45,11 @@ describe('a device at the bench', () => {
     expect(taught, JSON.stringify([taught, said], null, 1)).toMatchObject({
       outcome: 'taught',
       profile: {
-        link: { kind: 'bluetooth-le', service: profile.link.service, characteristic: profile.link.characteristic },
+        link: {
+          kind: 'bluetooth-le',
+          service: profile.link.service,
+          characteristic: profile.link.characteristic,
+        },
         taught: { unit: 'N·m', step: '0.01', proof: 30.55 },
       },
     });
@@ -53,34 +57,42 @@ describe('a device at the bench', () => {
     expect(said.join('\n')).toMatch(/against the tightening direction/);
   }, 60_000);
 
-  it.skipIf(NO_LINE !== null)('on a serial port is taught as well', async () => {
-    const path = join(folder, 'line');
-    const port = pseudoTerminal(path);
-    await port.plug();
-    const { taught, said } = await taughtLive({
-      profile: CATALOGUE['lines of text'],
-      port,
-      scheduler: realScheduler(),
-      options: { from: path, restMs: 1_000 },
-    });
-    port.close();
-    expect(taught, JSON.stringify([taught, said], null, 1)).toMatchObject({
-      outcome: 'taught',
-      profile: { link: { kind: 'serial', baud: 9_600 }, frames: { by: 'delimiter', hex: '0d0a' } },
-    });
-  }, 60_000);
+  it.skipIf(NO_LINE !== null)(
+    'on a serial port is taught as well',
+    async () => {
+      const path = join(folder, 'line');
+      const port = pseudoTerminal(path);
+      await port.plug();
+      const { taught, said } = await taughtLive({
+        profile: CATALOGUE['lines of text'],
+        port,
+        scheduler: realScheduler(),
+        options: { from: path, restMs: 1_000 },
+      });
+      port.close();
+      expect(taught, JSON.stringify([taught, said], null, 1)).toMatchObject({
+        outcome: 'taught',
+        profile: { link: { kind: 'serial', baud: 9_600 }, frames: { by: 'delimiter', hex: '0d0a' } },
+      });
+    },
+    60_000,
+  );
 
-  it.skipIf(NO_LINE !== null)('that says nothing by itself is told from one that cannot be described', async () => {
-    const path = join(folder, 'line');
-    const port = pseudoTerminal(path);
-    await port.plug();
-    const { taught } = await taughtLive({
-      profile: CATALOGUE['lines of text'],
-      port: { ...port, send: () => {} },
-      scheduler: realScheduler(),
-      options: { from: path, restMs: 300 },
-    });
-    port.close();
-    expect(taught).toMatchObject({ outcome: 'failed', why: expect.stringMatching(/sent nothing/) });
-  }, 60_000);
+  it.skipIf(NO_LINE !== null)(
+    'that says nothing by itself is told from one that cannot be described',
+    async () => {
+      const path = join(folder, 'line');
+      const port = pseudoTerminal(path);
+      await port.plug();
+      const { taught } = await taughtLive({
+        profile: CATALOGUE['lines of text'],
+        port: { ...port, send: () => {} },
+        scheduler: realScheduler(),
+        options: { from: path, restMs: 300 },
+      });
+      port.close();
+      expect(taught).toMatchObject({ outcome: 'failed', why: expect.stringMatching(/sent nothing/) });
+    },
+    60_000,
+  );
 });
