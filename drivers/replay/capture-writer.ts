@@ -9,8 +9,8 @@ export interface Captured {
 }
 
 export interface CaptureWriter {
-  /** Stamps must not go back. What comes behind the end is not written: the link may send until it is down. */
-  packet(of: RemoteCharacteristic, bytes: Uint8Array, atUs: number): void;
+  /** `of` null: from a serial port. Stamps must not go back. What comes behind the end is not written: the link may send until it is down. */
+  packet(of: RemoteCharacteristic | null, bytes: Uint8Array, atUs: number): void;
   /** Writes the end line and tells how many packets there were. */
   end(): number;
 }
@@ -25,13 +25,12 @@ export function captureWriter(
   let isOver = false;
   put({ form: CAPTURE_FORM, address, ...(name !== undefined && { name }), characteristics });
   return {
-    packet: ({ service, uuid }, bytes, atUs) => {
+    packet: (of, bytes, atUs) => {
       if (isOver) return;
       packets += 1;
       const line: CapturedPacket = {
         atUs,
-        service,
-        characteristic: uuid,
+        ...(of !== null && { service: of.service, characteristic: of.uuid }),
         hex: Buffer.from(bytes).toString('hex'),
       };
       put(line);

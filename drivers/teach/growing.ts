@@ -43,14 +43,18 @@ export class GrowingLesson {
     // With three figures nothing can be kept back yet; what they leave open tells what to pull next.
     const found = this.#found(Math.min(length, Math.max(3, length - 1)));
     if (length < FEWEST_FIGURES) {
-      const fits = found.outcome === 'taught' ? [found.summary] : found.outcome === 'ambiguous' ? found.fits : null;
+      const fits =
+        found.outcome === 'taught' ? [found.summary] : found.outcome === 'ambiguous' ? found.fits : null;
       const ask = found.outcome === 'ambiguous' ? found.ask : this.#usual(length);
       return { outcome: 'more', fits, ask };
     }
     if (found.outcome !== 'ambiguous') return found;
     return length < MOST_FIGURES
       ? { outcome: 'more', fits: found.fits, ask: found.ask }
-      : { outcome: 'refused', why: `${MOST_FIGURES} figures did not tell these apart: ${found.fits.join('; ')}.` };
+      : {
+          outcome: 'refused',
+          why: `${MOST_FIGURES} figures did not tell these apart: ${found.fits.join('; ')}.`,
+        };
   }
 
   /** The last figure was mistyped, or the pull was none. */
@@ -69,8 +73,11 @@ export class GrowingLesson {
 
   #usual(length: number): string {
     const { quantity } = this.#about;
-    if (quantity === 'length') return length === 1 ? 'Measure a large gap and hold it.' : 'Measure another gap and hold it.';
+    if (quantity === 'length')
+      return length === 1 ? 'Measure a large gap and hold it.' : 'Measure another gap and hold it.';
     if (length === 1) return 'Pull once against the tightening direction; give that figure with a minus.';
-    return length === 2 ? 'Pull once to a large torque.' : 'Pull once more, to any other torque: it proves the profile.';
+    return length === 2
+      ? 'Pull once to a large torque.'
+      : 'Pull once more, to any other torque: it proves the profile.';
   }
 }

@@ -86,24 +86,27 @@ function* packets(parts: readonly Sent[]): Iterable<Cutting> {
 function* lengths(parts: readonly Sent[]): Iterable<Cutting> {
   const streams = parts.map((sent) => Buffer.concat(sent));
   for (let length = 3; length <= LONGEST; length++) {
-    const start = startOf(streams, length);
-    if (start === undefined) continue;
-    const cut = (sent: Sent) => {
-      const bytes = Buffer.concat(sent);
-      const frames: Buffer[] = [];
-      for (let at = bytes.indexOf(start); at >= 0 && at + length <= bytes.length; at += length)
-        frames.push(bytes.subarray(at, at + length));
-      return frames;
-    };
-    yield { frames: { by: 'length' }, of: 'bytes', cut };
-    return;
+    // Where the stream was first heard is no beginning: each pair of bytes that comes again may be one.
+    const starts = startsOf(streams, length);
+    for (const start of starts) {
+      const cut = (sent: Sent) => {
+        const bytes = Buffer.concat(sent);
+        const frames: Buffer[] = [];
+        for (let at = bytes.indexOf(start); at >= 0 && at + length <= bytes.length; at += length)
+          frames.push(bytes.subarray(at, at + length));
+        return frames;
+      };
+      yield { frames: { by: 'length' }, of: 'bytes', cut };
+    }
+    if (starts.length > 0) return;
   }
 }
 
 /** Two bytes at least: one comes by chance. */
-function startOf(streams: readonly Buffer[], length: number): Buffer | undefined {
+function startsOf(streams: readonly Buffer[], length: number): readonly Buffer[] {
   const [first] = streams;
-  if (first === undefined || first.length < FEWEST * length) return undefined;
+  if (first === undefined || first.length < FEWEST * length) return [];
+  const starts: Buffer[] = [];
   for (let at = 0; at < length; at++) {
     const start = first.subarray(at, at + 2);
     const again = streams.every((stream) => {
@@ -113,7 +116,7 @@ function startOf(streams: readonly Buffer[], length: number): Buffer | undefined
         if (!stream.subarray(from, from + 2).equals(start)) return false;
       return true;
     });
-    if (again) return start;
+    if (again) starts.push(start);
   }
-  return undefined;
+  return starts;
 }

@@ -30,12 +30,16 @@ export interface Served {
 
 /** How often a tool sends whose profile does not say it. */
 const USUAL_MS = 20;
+const MOST_LATE_US = 2_000_000;
 /** From the end of a pull until the next step: a hand that rests. */
 const REST_MS = 700;
 
+/** A scenario, or steps that are made as they come. */
+type Played = Pick<Scenario, 'seed' | 'times' | 'engine'> & { readonly steps: Iterable<ScenarioStep> };
+
 /** Plays a scenario on these ports. `say` hears each step; resolves when all is played, or `stop` was called. */
 export function play(
-  { seed, steps, times, engine }: Pick<Scenario, 'seed' | 'steps' | 'times' | 'engine'>,
+  { seed, steps, times, engine }: Played,
   served: readonly Served[],
   scheduler: Scheduler,
   say: (step: ScenarioStep) => void = () => {},
@@ -115,7 +119,7 @@ class ServedTool {
   readonly #scheduler: Scheduler;
   readonly #random: Random;
   readonly #sender: Sender;
-  #dueUs = Number.NEGATIVE_INFINITY;
+  #dueUs: number;
   /** Samples that wait for the others of their frame. */
   readonly #waiting: Seen[] = [];
   #cancel = () => {};
@@ -130,6 +134,7 @@ class ServedTool {
     this.#scheduler = scheduler;
     this.#random = random;
     this.#sender = new Sender(served.profile);
+    this.#dueUs = scheduler.nowUs();
     const { by } = served.profile.link;
     const request = by.how !== 'ask' ? null : 'hex' in by ? by.hex : by.request.hex;
     if (request !== null) served.port.heard((bytes) => this.#answer(bytes, request));
@@ -194,10 +199,11 @@ class ServedTool {
     const { updateIntervalMs, layout } = this.#served.profile;
     const most = samplesIn(layout);
     const everyUs = (1_000 * (updateIntervalMs || USUAL_MS)) / most;
-    // Counted from the last time that was due, so that late timers do not add up.
-    this.#dueUs = Math.max(this.#dueUs + everyUs, this.#scheduler.nowUs());
-    this.#cancel = this.#scheduler.after(this.#dueUs - this.#scheduler.nowUs(), () => {
-      this.#waiting.push(this.#torqueNow());
+    const nowUs = this.#scheduler.nowUs();
+    // A timer of a busy machine comes late, the samples of a tool do not: those that were due meanwhile follow at once.
+    this.#dueUs = Math.max(this.#dueUs + everyUs, nowUs - MOST_LATE_US);
+    this.#cancel = this.#scheduler.after(Math.max(0, this.#dueUs - nowUs), () => {
+      this.#waiting.push(this.#torqueAt(this.#dueUs));
       if (this.#waiting.length >= most) this.send(this.#sender.frame(this.#waiting.splice(0)));
       this.#regularly();
     });
@@ -207,17 +213,19 @@ class ServedTool {
     if (bytes !== null && !Buffer.from(bytes).toString('hex').includes(request)) return;
     this.send(
       this.#sender.frame([
-        this.#served.profile.quantity === 'torque' ? this.#torqueNow() : { si: this.#gapM },
+        this.#served.profile.quantity === 'torque'
+          ? this.#torqueAt(this.#scheduler.nowUs())
+          : { si: this.#gapM },
       ]),
     );
   }
 
-  #torqueNow() {
+  #torqueAt(us: number) {
     if (this.#felt !== null && this.#pull === null) return this.#felt;
     const noise = this.#random.normal() * this.#served.noiseNm;
     const pull = this.#pull;
     if (pull === null) return { si: noise, angleDeg: this.#turnedDeg };
-    const atMs = (this.#scheduler.nowUs() - pull.sinceUs) / 1_000;
+    const atMs = (us - pull.sinceUs) / 1_000;
     const { nm, deg } = pull.shape.at(atMs);
     const angleDeg = this.#turnedDeg + deg;
     if (atMs >= pull.shape.lastsMs) {

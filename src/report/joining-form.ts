@@ -49,8 +49,11 @@ const value = z.strictObject({
   ResultEvaluation: evaluation.exactOptional(),
   ValueTag: z.literal(FINAL).exactOptional().describe('1: the figure that is judged.'),
   SensorId: z.string().exactOptional().describe('The tool, by its id in the station file.'),
-  LowLimit: z.number().exactOptional().describe('Lower limit of the specification.'),
-  HighLimit: z.number().exactOptional().describe('Upper limit of the specification.'),
+  LowLimit: z
+    .number()
+    .exactOptional()
+    .describe('Lower limit; `limitsFrom` under `ExtendedMetaData` says whose.'),
+  HighLimit: z.number().exactOptional().describe('Upper limit.'),
   PhysicalQuantity: quantity,
   EngineeringUnits: unit,
 });

@@ -3,6 +3,7 @@ import { foldAll } from '../job/fold.ts';
 import { torqueWindowBefore } from '../job/stage.ts';
 import type { CylinderState, GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
+import { shopPercent } from '../plug/tightening.ts';
 import type { FigureSource, ToolId } from '../reading.ts';
 import {
   ASSET,
@@ -162,6 +163,7 @@ function pullResult(
       more: [
         { Key: 'cylinder', Value: c.cylinder },
         { Key: 'kind', Value: kind },
+        ...limitsFrom(state),
         { Key: 'counts', Value: pull.pull > (c.restartedAfter ?? 0) },
       ],
     }),
@@ -174,6 +176,19 @@ function pullResult(
       },
     ],
   };
+}
+
+/** Whose the limits are: a figure that its source prints alone, or for dry threads, has the shop's own. */
+function limitsFrom({
+  order: { specification },
+}: JobState): JoiningResult['ResultMetaData']['ExtendedMetaData'] {
+  const tolerance = shopPercent(specification);
+  const { reduction } = specification;
+  return [
+    { Key: 'limitsFrom', Value: tolerance === null && reduction === undefined ? 'source' : 'shop-rule' },
+    ...(tolerance === null ? [] : [{ Key: 'shopTolerancePercent', Value: tolerance }]),
+    ...(reduction === undefined ? [] : [{ Key: 'shopReductionPercent', Value: reduction.percent }]),
+  ];
 }
 
 function traceOf(job: string, id: string, tool: ToolId, { tMs, nm }: Trace) {

@@ -57,6 +57,7 @@ export function runScreen(run: ScreenRun): Promise<void> {
       else run.onTyped(out.typed);
       return 'sent';
     },
+    ...(run.types && { onFigure: run.onTyped }),
     onPaste(text, { newest }) {
       if (newest !== null) input = pasted(input, text, newest.job).input;
     },

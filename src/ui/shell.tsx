@@ -3,7 +3,8 @@
  * Import it dynamically and with NODE_ENV=production set before, because React's development build keeps every frame.
  */
 import type { ReactElement } from 'react';
-import { type Observable, Subscription, tap, timer } from 'rxjs';
+import { asyncScheduler, type Observable, Subscription, tap, timer } from 'rxjs';
+import { burstKeys } from './burst.ts';
 import { type Canvas, openCanvas, type TerminalLook } from './canvas.tsx';
 import { type Chime, strokesOf } from './chime.ts';
 import { unbroken } from './folded.ts';
@@ -24,6 +25,8 @@ export interface Shell<V> extends TerminalLook {
   readonly onPress: (press: KeyPress, seen: Seen<V>) => 'leaves' | 'redraw' | 'sent';
   /** Takes text that was pasted; absent where none is typed. */
   readonly onPaste?: (text: string, seen: Seen<V>) => void;
+  /** Takes a figure that a gauge typed, faster than anybody does; absent where none types. */
+  readonly onFigure?: (text: string) => void;
   readonly draw: (view: V, size: Size) => ReactElement;
   /** What the bell is to say of a view. */
   readonly chime: (before: V, after: V) => Chime | null;
@@ -81,6 +84,20 @@ function open<V>(shell: Shell<V>, ended: (error?: unknown) => void): void {
     if (then === 'leaves') quit();
     else if (then === 'redraw') repaint();
   };
+  const { onFigure } = shell;
+  const keys =
+    onFigure === undefined
+      ? press
+      : burstKeys({
+          press,
+          figure: (text) => (over ? undefined : onFigure(text)),
+          nowMs: () => asyncScheduler.now(),
+          after: (ms, work) => {
+            const due = timer(ms).subscribe(work);
+            views.add(due);
+            return () => due.unsubscribe();
+          },
+        });
   const paste = (text: string) => {
     if (over || newest === null) return;
     shell.onPaste?.(text, { newest, painted });
@@ -105,7 +122,7 @@ function open<V>(shell: Shell<V>, ended: (error?: unknown) => void): void {
   try {
     const { stop } = shell;
     const onSuspend = stop === undefined ? null : () => suspended(shell.stdout, stop);
-    canvas = openCanvas(shell, { onPress: press, onPaste: paste, onSuspend }, end);
+    canvas = openCanvas(shell, { onPress: keys, onPaste: paste, onSuspend }, end);
   } catch (error) {
     end(error);
     return;

@@ -49,7 +49,12 @@ export const teachLive: Measurement = {
     const names = Object.keys(CATALOGUE) as DeviceName[];
     const lines = names.filter((name) => CATALOGUE[name].frames.by !== 'packet');
     const all = names.length + lines.length + Object.keys(UNDESCRIBABLE).length;
-    const row = (name: string, way: string, made: Awaited<ReturnType<typeof taughtLive>>, profile: Profile) => {
+    const row = (
+      name: string,
+      way: string,
+      made: Awaited<ReturnType<typeof taughtLive>>,
+      profile: Profile,
+    ) => {
       const { taught, figures, seconds } = made;
       const error = taught.outcome === 'taught' ? worstOf(profile, taught.profile) : null;
       if (error !== null && error > 0.06) wrongly += 1;
@@ -63,13 +68,22 @@ export const teachLive: Measurement = {
     for (const name of names) row(name, 'Bluetooth', await overAir(folder, CATALOGUE[name]), CATALOGUE[name]);
     for (const name of lines) row(name, 'serial', await overLine(folder, CATALOGUE[name]), CATALOGUE[name]);
     for (const [name, change] of Object.entries(UNDESCRIBABLE))
-      row(name, 'Bluetooth', await overAir(folder, CATALOGUE['negative scale'], change), CATALOGUE['negative scale']);
+      row(
+        name,
+        'Bluetooth',
+        await overAir(folder, CATALOGUE['negative scale'], change),
+        CATALOGUE['negative scale'],
+      );
     rmSync(folder, { recursive: true });
     return [...rows, '', `taught wrongly: ${wrongly}`];
   },
 };
 
-async function overAir(folder: string, profile: Profile, change?: (packet: Uint8Array, n: number) => Uint8Array) {
+async function overAir(
+  folder: string,
+  profile: Profile,
+  change?: (packet: Uint8Array, n: number) => Uint8Array,
+) {
   const scheduler = realScheduler();
   const path = join(folder, 'air');
   const air = await airOn(path, scheduler);

@@ -62,6 +62,23 @@ describe('results in the names of OPC 40450-1', () => {
     expect(result && more(result)).toMatchObject({ cylinder: 3, kind: 'tightening' });
   });
 
+  it('says whose the torque limits are: of the source, or a rule of the shop with its figure', () => {
+    const { state } = stateOf(V8_WITH_REDO);
+    const limitsWith = (change: Partial<typeof state.order.specification>) => {
+      const specification = { ...state.order.specification, ...change };
+      const [pull] = judgedIn({ ...state, order: { ...state.order, specification } }).filter(
+        ({ attempt }) => 'pull' in attempt,
+      );
+      return pull && more(pull.result('2026-03-02T09:30:00.000Z'));
+    };
+    expect(limitsWith({})).toMatchObject({ limitsFrom: 'source' });
+    const setBy = 'A. Example';
+    const single = { torque: '27 N·m', singleFigure: { percent: 5, setBy, basis: 'bench' } };
+    expect(limitsWith(single)).toMatchObject({ limitsFrom: 'shop-rule', shopTolerancePercent: 5 });
+    const reduction = { percent: 10, lubricant: 'oiled', setBy } as const;
+    expect(limitsWith({ reduction })).toMatchObject({ limitsFrom: 'shop-rule', shopReductionPercent: 10 });
+  });
+
   it('a pull whose samples the record contains has its curve, with as many times as torques', () => {
     const { entries } = recordOf(seal(logOf(wholeJob())));
     const curves = resultsOf(entries).flatMap(({ ResultContent }) =>

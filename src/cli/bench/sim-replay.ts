@@ -1,6 +1,6 @@
 import { setTimeout as sleep } from 'node:timers/promises';
-import { type Capture, parseCapture } from '../../../drivers/replay/capture.ts';
 import { AIR } from '../../../drivers/radio/air.ts';
+import { type Capture, parseCapture } from '../../../drivers/replay/capture.ts';
 import { realScheduler } from '../../../sim/scheduler.ts';
 import { busiest, capturedOnAir, playPackets } from '../../../sim/serve/captured.ts';
 import { readBytes } from '../../files/input.ts';
@@ -38,7 +38,8 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop.abort());
   const from = busiest(capture);
   if (from === null) await onPort(capture, options, stop.signal);
-  else await onAir(capture, { ...options, advertised: bare(options.advertised ?? from.service) }, stop.signal);
+  else
+    await onAir(capture, { ...options, advertised: bare(options.advertised ?? from.service) }, stop.signal);
   return EXIT.done;
 }
 

@@ -34,7 +34,9 @@ export async function serve(file: string): Promise<ExitCode> {
       process.stdout.write(`${safeLine(tool.id)}: ${safeLine(described.title)} ${safeLine(where)}\n`);
     }
     if (scenario.air !== undefined)
-      process.stdout.write(`Reach the Bluetooth tools with ${AIR}=${safeLine(scenario.air)} in front of a command.\n`);
+      process.stdout.write(
+        `Reach the Bluetooth tools with ${AIR}=${safeLine(scenario.air)} in front of a command.\n`,
+      );
     const played = play(scenario, served, scheduler, (step) =>
       process.stdout.write(`${new Date().toISOString().slice(11, 19)}  ${safeLine(wordsOf(step))}\n`),
     );
@@ -49,12 +51,19 @@ export async function serve(file: string): Promise<ExitCode> {
 /** A virtual Bluetooth controller at a socket of this name. */
 export async function openAir(path: string, scheduler: Scheduler): Promise<Air> {
   if (existsSync(path)) throw new ProblemError(taken(path));
-  return airOn(path, scheduler).catch((cause: unknown) => {
+  try {
+    return await airOn(path, scheduler);
+  } catch (cause) {
     throw new ProblemError(noSocket(path), { cause });
-  });
+  }
 }
 
-async function join({ id, port, address, serial = id }: ScenarioTool, described: Profile, file: string, air: Air | null) {
+async function join(
+  { id, port, address, serial = id }: ScenarioTool,
+  described: Profile,
+  file: string,
+  air: Air | null,
+) {
   if (port !== undefined) {
     orThrow(serialProfile(described, file));
     const terminal = pseudoTerminal(port);

@@ -31,7 +31,8 @@ export const declareDevices: Declare = (program, run) => {
   devices
     .command('record')
     .description('records every byte that a device sends, in a file that "plugmark job" can play')
-    .argument('<address>', 'as "devices scan" lists it')
+    .argument('<address>', 'as "devices scan" lists it, or a serial port')
+    .option('--baud <number>', 'of a serial port: bits a second', whole, 9600)
     .requiredOption('--out <file>', 'the capture; a file that does not exist yet')
     .option('--seconds <number>', 'how long; Ctrl-C stops sooner', whole, 60)
     .addHelpText('after', closing({}, 'plugmark devices record c2:00:00:00:00:01 --out pull.capture.jsonl'))

@@ -69,21 +69,42 @@ export const declareWork: Declare = (program, run) => {
     .addHelpText('after', examples('plugmark sim serve sim/example/scenario.json'));
   sim
     .command('serve')
-    .description('plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)')
+    .description(
+      'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)',
+    )
     .argument('<file>', 'the scenario (JSON)')
     .addHelpText(
       'after',
-      closing({}, 'plugmark sim serve sim/example/scenario.json', 'plugmark sim serve sim/example/scenario-bluetooth.json'),
+      closing(
+        {},
+        'plugmark sim serve sim/example/scenario.json',
+        'plugmark sim serve sim/example/scenario-bluetooth.json',
+      ),
     )
     .action((file) => run(async () => (await import('../bench/sim-serve.ts')).serve(file))());
   sim
     .command('replay')
     .description('plays a capture back as the device that sent it')
     .argument('<file>', 'the capture, of "plugmark devices record"')
-    .option('--air <path>', 'of a Bluetooth capture: the Unix socket of the virtual controller', '/tmp/plugmark-air')
-    .option('--serial <number>', 'of a Bluetooth capture: the serial number that the device gives', 'CAPTURED')
-    .option('--advertised <uuid>', 'of a Bluetooth capture: the service that it advertises; the busiest unless given')
-    .option('--port <path>', 'of a capture from a serial port: the name of the pseudo-terminal', '/tmp/plugmark-port')
+    .option(
+      '--air <path>',
+      'of a Bluetooth capture: the Unix socket of the virtual controller',
+      '/tmp/plugmark-air',
+    )
+    .option(
+      '--serial <number>',
+      'of a Bluetooth capture: the serial number that the device gives',
+      'CAPTURED',
+    )
+    .option(
+      '--advertised <uuid>',
+      'of a Bluetooth capture: the service that it advertises; the busiest unless given',
+    )
+    .option(
+      '--port <path>',
+      'of a capture from a serial port: the name of the pseudo-terminal',
+      '/tmp/plugmark-port',
+    )
     .option('--wait <seconds>', 'how long a pseudo-terminal waits before it sends', whole, 5)
     .addHelpText('after', closing({}, 'plugmark sim replay pull.capture.jsonl'))
     .action((file, options) =>

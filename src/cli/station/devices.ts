@@ -1,12 +1,14 @@
-import { open } from 'node:fs/promises';
+import { open, rm } from 'node:fs/promises';
 import { merge } from 'rxjs';
 import { realAfter } from '../../../drivers/after.ts';
 import { type Candidate, candidates, heard, introduce, visit } from '../../../drivers/bluetooth/survey.ts';
+import { addressSchema } from '../../../drivers/config.ts';
 import { SERVICE } from '../../../drivers/imds/numbers.ts';
 import { bluetoothProfile, readProfile } from '../../../drivers/profile/file.ts';
 import { openRadio } from '../../../drivers/radio/open.ts';
 import type { Link, Radio } from '../../../drivers/radio/radio.ts';
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
+import { openSerial } from '../../../drivers/serial/open.ts';
 import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
@@ -16,6 +18,7 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { adoptInto } from './adopt.ts';
 import { clock } from './clock.ts';
 import { readStationFile } from './station-file.ts';
+import { dashed } from './teach-live.ts';
 
 const HEARD_MS = 10_000;
 
@@ -47,8 +50,11 @@ export async function scan({ seconds, all, profile, serial, json }: ScanOptions)
     }
     if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
-    for (const candidate of devices)
+    for (const candidate of devices) {
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
+      // Of a device that nobody knows, a profile needs them.
+      if (all === true) for (const service of candidate.services) say(`  advertises ${dashed(service)}`);
+    }
     return EXIT.done;
   });
 }
@@ -114,16 +120,25 @@ export async function adopt(address: string, options: AdoptOptions): Promise<Exi
 export interface RecordOptions {
   readonly out: string;
   readonly seconds: number;
+  /** Of a serial port. */
+  readonly baud: number;
 }
 
 /** Writes down all that a device sends, byte by byte, until the time is over or somebody stops it. */
-export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
+export async function record(address: string, { out, seconds, baud }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
     const problem = fileProblem(cause, out);
     throw problem === null ? cause : new ProblemError({ ...problem, code: 'file-not-written' }, { cause });
   });
   const lines = file.createWriteStream();
+  let isWritten = false;
   try {
+    if (!addressSchema.safeParse(address).success) {
+      const packets = await recordPort(address, baud, seconds, (line) => void lines.write(line));
+      isWritten = true;
+      say(`${packets} pieces of ${address} are in ${out}.`);
+      return EXIT.done;
+    }
     return await withRadio(async (radio) => {
       const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
       const packets = orThrow(
@@ -131,11 +146,34 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
           capture(link, candidate, seconds, (line) => void lines.write(line)),
         ),
       );
+      isWritten = true;
       say(`${packets} packets of ${candidate.address} are in ${out}.`);
       return EXIT.done;
     });
   } finally {
     await new Promise((written) => lines.end(written));
+    // What was broken off is no capture, and must not be in the way of the next attempt.
+    if (!isWritten) await rm(out, { force: true });
+  }
+}
+
+/** What comes at a serial port, in the pieces in which it came. */
+async function recordPort(
+  path: string,
+  baud: number,
+  seconds: number,
+  write: (line: string) => void,
+): Promise<number> {
+  const port = orThrow(await openSerial(path, { baud, dataBits: 8, parity: 'none', stopBits: 1 }));
+  try {
+    const writer = captureWriter({ address: path.slice(-64), characteristics: [] }, write);
+    const startUs = clock.nowUs();
+    port.listen((bytes) => writer.packet(null, bytes, clock.nowUs() - startUs));
+    say(`listening at ${path}, ${baud} baud`);
+    await stopped(port, seconds);
+    return writer.end();
+  } finally {
+    await port.close();
   }
 }
 
@@ -166,7 +204,7 @@ async function capture(
 }
 
 /** The time is over, the device is gone, or somebody pressed Ctrl-C. */
-function stopped(link: Link, seconds: number): Promise<unknown> {
+function stopped(link: Pick<Link, 'down'>, seconds: number): Promise<unknown> {
   const interrupted = new Promise<void>((resolve) => void process.once('SIGINT', resolve));
   let cancel = () => {};
   const over = new Promise<void>((resolve) => {

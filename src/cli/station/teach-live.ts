@@ -1,7 +1,7 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { realAfter } from '../../../drivers/after.ts';
 import { heard, visit } from '../../../drivers/bluetooth/survey.ts';
-import { unitMeasures, type ProfileUnit } from '../../../drivers/profile/unit.ts';
+import { type ProfileUnit, unitMeasures } from '../../../drivers/profile/unit.ts';
 import { openRadio } from '../../../drivers/radio/open.ts';
 import type { Link } from '../../../drivers/radio/radio.ts';
 import { openSerial } from '../../../drivers/serial/open.ts';
@@ -36,7 +36,10 @@ interface Bench {
 const FEWEST_BYTES = 6;
 
 /** A lesson with somebody at the bench, from the first question to the profile, or to why there is none. */
-export function teachLive(options: LiveOptions, dialogue: Dialogue): Promise<Exclude<Taught, { outcome: 'ambiguous' }>> {
+export function teachLive(
+  options: LiveOptions,
+  dialogue: Dialogue,
+): Promise<Exclude<Taught, { outcome: 'ambiguous' }>> {
   return /^([0-9a-f]{2}:){5}[0-9a-f]{2}$|^[0-9a-f]{32}$/i.test(options.from)
     ? onAir(options, dialogue)
     : onPort(options, dialogue);
@@ -48,7 +51,11 @@ async function onAir(options: LiveOptions, dialogue: Dialogue) {
     const device = orThrow(await heard(radio, options.from, HEARD_MS, realAfter));
     return orThrow(
       await visit(radio, device.address, async (link) => {
-        const packets: { readonly service: string; readonly characteristic: string; readonly bytes: Buffer }[] = [];
+        const packets: {
+          readonly service: string;
+          readonly characteristic: string;
+          readonly bytes: Buffer;
+        }[] = [];
         await subscribeAll(link, (service, characteristic, bytes) =>
           packets.push({ service, characteristic, bytes: Buffer.from(bytes) }),
         );
@@ -62,13 +69,16 @@ async function onAir(options: LiveOptions, dialogue: Dialogue) {
         const place = busiest(rest);
         if (place === null) throw new ProblemError(silent(options.from));
         const own = (all: typeof packets) =>
-          all.filter(({ characteristic }) => characteristic === place.characteristic).map(({ bytes }) => bytes);
+          all
+            .filter(({ characteristic }) => characteristic === place.characteristic)
+            .map(({ bytes }) => bytes);
         const advertised = device.services.includes(place.service) ? place.service : device.services[0];
         const bench: Bench = {
           link: {
             kind: 'bluetooth-le',
-            advertised: advertised ?? place.service,
-            ...place,
+            advertised: dashed(advertised ?? place.service),
+            service: dashed(place.service),
+            characteristic: dashed(place.characteristic),
             by: { how: 'notify' },
           },
           sent: () => own(packets.splice(0)),
@@ -84,7 +94,13 @@ async function onAir(options: LiveOptions, dialogue: Dialogue) {
 
 const HEARD_MS = 10_000;
 
-async function subscribeAll(link: Link, take: (service: string, characteristic: string, bytes: Uint8Array) => void) {
+export const dashed = (uuid: string): string =>
+  uuid.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
+
+async function subscribeAll(
+  link: Link,
+  take: (service: string, characteristic: string, bytes: Uint8Array) => void,
+) {
   const characteristics = orThrow(await link.discover([]));
   for (const of of characteristics)
     if (of.properties.some((property) => property === 'notify' || property === 'indicate'))
@@ -114,7 +130,12 @@ async function onPort(options: LiveOptions, dialogue: Dialogue) {
     await atRest(options, dialogue);
     const rest = pieces.splice(0);
     const link = { kind: 'serial', baud, by: { how: 'sent' } };
-    return await lesson(options, dialogue, { link, sent: () => pieces.splice(0), isDown: () => isDown }, rest);
+    return await lesson(
+      options,
+      dialogue,
+      { link, sent: () => pieces.splice(0), isDown: () => isDown },
+      rest,
+    );
   } finally {
     await port.close();
   }
@@ -137,7 +158,10 @@ async function lesson(options: LiveOptions, dialogue: Dialogue, bench: Bench, re
   bench.sent();
   let ask = growing.first;
   for (;;) {
-    const figure = await figureOf(dialogue, `${growing.figures + 1}. ${ask} Then type what its display showed, in ${unit}: `);
+    const figure = await figureOf(
+      dialogue,
+      `${growing.figures + 1}. ${ask} Then type what its display showed, in ${unit}: `,
+    );
     if (bench.isDown()) throw new ProblemError(gone(from));
     if (figure === 'back') {
       ask = growing.takeBack();
@@ -158,13 +182,16 @@ async function figureOf(dialogue: Dialogue, prompt: string): Promise<number | 'b
     const answer = (await dialogue.ask(prompt)).replace(',', '.');
     if (answer === 'back') return answer;
     if (/^[+-]?\d{1,9}(\.\d{1,9})?$/.test(answer)) return Number(answer);
-    dialogue.say('That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.');
+    dialogue.say(
+      'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.',
+    );
     if (!dialogue.patient) throw new ProblemError(notAFigure(answer));
   }
 }
 
 const mistyped = async (dialogue: Dialogue): Promise<boolean> =>
-  dialogue.patient && (await dialogue.ask('Was the last figure mistyped? Type "back" to give it again; Enter ends. ')) === 'back';
+  dialogue.patient &&
+  (await dialogue.ask('Was the last figure mistyped? Type "back" to give it again; Enter ends. ')) === 'back';
 
 function linesOf(progress: Progress): readonly string[] {
   if (progress.outcome !== 'more' || progress.fits === null) return [];

@@ -8,7 +8,7 @@ import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { teachLive } from './teach-live.ts';
+import { dashed, teachLive } from './teach-live.ts';
 
 export interface TeachOptions {
   readonly unit: string;
@@ -158,8 +158,6 @@ function unitOf(text: string): ProfileUnit {
     );
   return unit;
 }
-
-const dashed = (uuid: string) => uuid.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
 
 const wrongOption = (where: string, message: string, next: string) =>
   new ProblemError({ code: 'option-not-valid', where, message, next });

@@ -27,7 +27,7 @@ beforeEach(() => {
 afterEach(() => rmSync(base, { recursive: true }));
 
 /** The example driver, for the same wrench on Bluetooth, which has to be told to send. */
-async function onBluetooth(): Promise<LoadedDriver> {
+function onBluetooth(): Promise<LoadedDriver> {
   const folder = join(base, 'node_modules', NAME);
   mkdirSync(folder, { recursive: true });
   cpSync(EXAMPLE, folder, { recursive: true });

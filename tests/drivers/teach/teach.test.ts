@@ -66,6 +66,26 @@ describe('nothing is taught wrongly', () => {
     expect(teach(strange)).toMatchObject({ outcome: 'refused', why: expect.stringMatching(/bytes 3 /) });
   });
 
+  test.each([1, 2, 3, 5, 8])(
+    'a stream that was first heard %i bytes behind the beginning of a frame is cut right',
+    (late) => {
+      const lesson = lessonOn(CATALOGUE['frames over several packets'], PEAKS, PROOF);
+      const behind = (sent: readonly Buffer[]) => [Buffer.concat(sent).subarray(late)];
+      const { rest, stated } = lesson.observed;
+      const observed = {
+        ...lesson.observed,
+        rest: behind(rest),
+        stated: stated.map(({ figure, sent }) => ({ figure, sent: behind(sent) })),
+      };
+      const taught = teach({ ...lesson, observed });
+      expect(taught, JSON.stringify(taught)).toMatchObject({ outcome: 'taught' });
+      expect(taught.outcome === 'taught' && taught.profile.layout.fields[0]).toMatchObject({
+        is: 'fixed',
+        hex: 'a55a09',
+      });
+    },
+  );
+
   test('without a figure against the tightening direction it asks for one', () => {
     const lesson = lessonOn(CATALOGUE['status behind the value'], [8.23, 15.78, 25.34], PROOF);
     // It never read below 0: signed and unsigned cannot be told apart.
