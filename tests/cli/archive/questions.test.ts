@@ -164,7 +164,7 @@ describe('a wrench that was out of tolerance and went from bay to bay', () => {
 
   it('is judged again over all bays in one go, with what each bay has recorded and decided', async () => {
     const csv = join(root, 'survey.csv');
-    const { code, stdout, stderr } = await survey('fleet', '--csv', csv);
+    const { code, stdout, stderr } = await survey('fleet', '--out', csv);
     expect([code, stderr]).toEqual([1, expect.any(String)]);
     expect(stdout).toContain(
       'EXAMPLE-W-1, by what AF-1 of 2026-09-01 found: everything since CAL-1 of 2026-01-12',
@@ -251,7 +251,16 @@ describe('whoever has a token', () => {
 
 describe('the readers of an archive', () => {
   it('get a token for some time, are listed without it, and can be dismissed', async () => {
-    const made = await typed(['archive', 'reader', '--data', root, '--tenant', 'north', '--for', 'Insurer']);
+    const made = await typed([
+      'archive',
+      'reader',
+      '--data',
+      root,
+      '--tenant',
+      'north',
+      '--reader',
+      'Insurer',
+    ]);
     const token = made.stdout.trim();
     expect(made.stderr).toContain('names and plates with them');
     expect((await asked(token, 'ask')).stdout).toContain('4 jobs.');
@@ -259,7 +268,7 @@ describe('the readers of an archive', () => {
     expect(listed).toMatch(/north +Insurer +all stations/);
     expect(listed).not.toContain(token);
     expect(readFileSync(join(root, 'archive.db')).includes(token)).toBe(false);
-    await typed(['archive', 'dismiss', '--data', root, '--tenant', 'north', '--for', 'Insurer']);
+    await typed(['archive', 'dismiss', '--data', root, '--tenant', 'north', '--reader', 'Insurer']);
     expect((await asked(token, 'ask')).code).toBe(2);
   });
 
@@ -268,7 +277,7 @@ describe('the readers of an archive', () => {
     ['a log of another tenant', ['--tenant', 'north', '--log', 'example.com/other']],
     ['more than a year', ['--tenant', 'north', '--days', '401']],
   ])('are refused for %s', async (_what, args) => {
-    const { code } = await typed(['archive', 'reader', '--data', root, '--for', 'X', ...args]);
+    const { code } = await typed(['archive', 'reader', '--data', root, '--reader', 'X', ...args]);
     expect(code).toBe(2);
   });
 });
