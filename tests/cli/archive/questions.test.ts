@@ -137,7 +137,7 @@ describe('a question to an archive', () => {
 
   it('is noted with who asked it, and without the plate that was asked for', async () => {
     await asked('fleet', 'ask', '--plate', VAN.plate, '--from', '2026-01-01');
-    const reads = await store.readers.reads(10);
+    const reads = await store.readers.reads(1000);
     expect(reads.map(({ reader, question }) => [reader, question])).toContainEqual([
       'Auditor',
       'jobs plate from=2026-01-01',
@@ -174,7 +174,7 @@ describe('a wrench that was out of tolerance and went from bay to bay', () => {
     expect(stdout).toMatch(/Bay 2 +8 +6 +0 +0 +0 +IA-1/);
     // As bay 2 counted when it recorded its own.
     const shown = JSON.parse((await there('bay-2', 'impact', 'show', 'IA-1', '--json')).stdout);
-    expect(shown).toMatchObject({ attempts: 8, stillIn: 6, doubtful: 0, out: 0 });
+    expect(shown).toMatchObject({ attempts: 8, proofs: { stillIn: 6, doubtful: 0, out: 0 } });
     expect(stdout).toMatch(
       /Bay 1 +J-1 +2026-02-03 +ZZ9EXAMP1PM000104 +EXAMPLE 4 +BUS-12 +\S+ +4 +not recorded/,
     );
