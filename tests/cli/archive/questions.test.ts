@@ -282,6 +282,42 @@ describe('the readers of an archive', () => {
   });
 });
 
+it('a station whose entries are damaged at the archive silences nobody, and is named', async () => {
+  const copy = join(root, 'damaged.db');
+  const damaged = archiveStore(await openSqlite(copy));
+  onTestFinished(() => damaged.close());
+  await keepStation(damaged, join(root, 'bay-1'), { tenant: 'north', name: 'Bay 1' });
+  const log = await keepStation(damaged, join(root, 'bay-2'), { tenant: 'north', name: 'Bay 2' });
+  const text = 'no entry at all\n';
+  const bundles = [{ number: 0, hashes: [Buffer.alloc(32)], text }];
+  await damaged.change(log, () => ({ answer: 0, writes: { bundles } }));
+  const until = '2999-01-01T00:00:00.000Z';
+  await damaged.readers.add(tokenHash('t'), { tenant: 'north', log: null, name: 'Auditor' }, until);
+  const heard: string[] = [];
+  const server = await archiveServer(
+    {
+      name: NAME,
+      store: damaged,
+      keys: witnessKeys(NAME, 'e7'),
+      nowS: () => 1_800_000_000,
+      heard: (line) => void heard.push(line),
+    },
+    { tls: null, requestsAMinute: 1000, patienceMs: 5000 },
+  );
+  const address = await server.listen({ host: '127.0.0.1', port: 0 });
+  onTestFinished(() => server.close());
+  vi.stubEnv('PLUGMARK_READER', 't');
+  onTestFinished(() => void vi.unstubAllEnvs());
+  const { code, stdout, stderr } = await typed(['ask', '--archive', address]);
+  expect(code).toBe(0);
+  expect(stdout).toContain('2 jobs.');
+  expect(stderr).toBe(
+    'Not in the answer: the newest entries of Bay 2. Have it looked at by whoever runs the archive: plugmark archive check.\n',
+  );
+  expect(heard.join('\n')).toContain(`500 history ${log}`);
+  expect(heard.join('\n')).not.toMatch(/Bay 2|J-1|EXAMPLE/);
+});
+
 it('every job was judged on arrival, and the archive says how it came out', async () => {
   const { code, stdout } = await typed(['archive', 'judge', '--data', root]);
   expect(stdout).toMatch(/north {2}Bay 1: 2 jobs judged again, 2 with the same verdicts/);
