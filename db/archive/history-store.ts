@@ -154,7 +154,8 @@ async function writePart(query: Query, owner: Owner, { jobs, station }: HistoryP
     jobs.map((job) => jobRow(owner, job, shared)),
   );
   for (const [table, rows] of shared.tables) await manyRows(query, table, rows, 'ON CONFLICT DO NOTHING');
-  await manyRows(query, 'attempts', attempts);
+  // Of two attempts that one entry is said to have made, one is kept.
+  await manyRows(query, 'attempts', attempts, 'ON CONFLICT DO NOTHING');
   await manyRows(
     query,
     'station_entries',

@@ -4,7 +4,7 @@ import { entryFrom } from '../../src/archive/entries.ts';
 import { TooMuch } from '../../src/archive/readers.ts';
 import type { AttemptRow, ProcessRow } from '../../src/audit/attempt.ts';
 import type { AskedJob } from '../../src/audit/questions.ts';
-import type { Records, StationOfRecords } from '../../src/audit/records.ts';
+import type { AttemptFilter, JobsFilter, Records, StationOfRecords } from '../../src/audit/records.ts';
 import { type Setup, setupSchema } from '../../src/audit/setup.ts';
 import { isStationEntry } from '../../src/evidence/entry.ts';
 import type { StationEntry } from '../../src/evidence/log.ts';
@@ -13,86 +13,196 @@ import { FLAG, KINDS, RESULTS, SIDES, SOURCES } from '../attempts.ts';
 import { censoredOf, stageOf } from '../history-rows.ts';
 import { sourcesIn } from '../jobs.ts';
 import type { Query, Sql, Value } from './sql.ts';
-import { type Scope, whereAttempts, whereJobs, whereUsed } from './where.ts';
+import {
+  type KeyName,
+  type Keys,
+  keysWanted,
+  type Scope,
+  SHARED,
+  whereAttempts,
+  whereJobs,
+  whereUsed,
+} from './where.ts';
 
 /** What an answer may have at most: more is no answer that anybody reads, and would take the memory of all others. */
 const MOST_ROWS = 500_000;
 
 export function archiveRecords(sql: Sql, scope: Scope): Records {
-  const asked = async (text: string, values: readonly Value[]): Promise<readonly unknown[]> => {
-    const rows = await sql.transaction(scope.tenant, (query: Query) =>
-      query(`${text} LIMIT ${MOST_ROWS + 1}`, ...values),
-    );
-    if (rows.length > MOST_ROWS) throw new TooMuch();
-    return rows;
-  };
-  const setups = async (names: readonly string[]): Promise<ReadonlyMap<string, Setup>> => {
-    const found = new Map<string, Setup>();
-    for (const name of names) {
-      const { where, values } = ofScope(scope, 's');
-      const [row] = await asked(`SELECT s.body FROM setups s WHERE s.name = ? AND ${where}`, [
-        name,
-        ...values,
-      ]);
-      if (row !== undefined) found.set(name, setupSchema.parse(JSON.parse(bodyRow.parse(row).body)));
-    }
-    return found;
-  };
+  const inScope = <T>(work: (query: Query) => Promise<T>) => sql.transaction(scope.tenant, work);
+  const setups = (query: Query, names: readonly string[]) => setupsNamed(query, scope, names);
+  const attempts = <T>(
+    filter: AttemptFilter,
+    columns: string,
+    read: (shared: Shared) => (row: unknown) => T,
+  ) =>
+    inScope(async (query) => {
+      const keys = await keysOf(query, scope, filter);
+      const { where, values } = whereAttempts(scope, filter, keys);
+      const rows = await rowsOf(query, ATTEMPTS(where, columns), values);
+      return rows.map(read(await sharedBy(query, scope, rows)));
+    });
   return {
-    stations: () => stationsOf(asked, scope),
-    attemptsOf: async (filter) => {
-      const { where, values } = whereAttempts(scope, filter);
-      return (await asked(ATTEMPTS(where), values)).map(attemptReader());
-    },
-    attemptsIn: async (jobs) => {
-      const rows: AttemptRow[] = [];
-      for (const { stream } of jobs) {
-        const { where, values } = whereAttempts(scope, {});
-        const of = `${where} AND j.log = ? AND j.stream = ?`;
-        rows.push(...(await asked(ATTEMPTS(of), [...values, ...placeOf(stream)])).map(attemptReader()));
-      }
-      return rows.sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || a.seq - b.seq);
-    },
-    processOf: async (filter) => {
-      const { where, values } = whereAttempts(scope, filter);
-      return (await asked(ATTEMPTS(where, PROCESS), values)).map(processReader());
-    },
-    jobsOf: async (filter) => {
-      const { where, values } = whereJobs(scope, filter);
-      const rows = await asked(
-        `SELECT ${JOB}, l.station FROM jobs j JOIN logs l ON l.log = j.log WHERE ${where} ORDER BY j.last_at DESC, j.log, j.last DESC`,
-        values,
-      );
-      return rows.map(askedJob);
-    },
-    setupsOf: (keys) => setups([...keys]),
-    specifications: async () => {
-      const { where, values } = ofScope(scope, 's');
-      const rows = z.array(useRow).parse(
-        await asked(
-          `SELECT s.specification, min(s.name) AS name, count(*) AS jobs FROM jobs j
-           JOIN setups s ON s.log = j.log AND s.setup = j.setup WHERE ${where}
-           GROUP BY s.specification ORDER BY count(*) DESC, s.specification`,
+    stations: () => inScope((query) => stationsOf(query, scope)),
+    attemptsOf: (filter) => attempts(filter, WHOLE_ROW, attemptReader),
+    attemptsIn: (jobs) =>
+      inScope(async (query) => {
+        const { where, values } = whereAttempts(scope, {}, {});
+        const rows: unknown[] = [];
+        for (const { stream } of jobs) {
+          const of = `${where} AND j.log = ? AND j.stream = ?`;
+          rows.push(...(await rowsOf(query, ATTEMPTS(of, WHOLE_ROW), [...values, ...placeOf(stream)])));
+        }
+        return rows
+          .map(attemptReader(await sharedBy(query, scope, rows)))
+          .sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || a.seq - b.seq);
+      }),
+    processOf: (filter) => attempts(filter, PROCESS, processReader),
+    jobsOf: (filter) =>
+      inScope(async (query) => {
+        const keys = await keysOf(query, scope, filter);
+        const { where, values } = whereJobs(scope, filter, keys);
+        const names = await namesOf(query, scope);
+        const rows = await rowsOf(
+          query,
+          `SELECT ${JOB} FROM jobs j WHERE ${where} ORDER BY j.last_at DESC, j.log, j.last DESC`,
           values,
-        ),
+        );
+        return rows.map((row) => askedJob(row, names));
+      }),
+    setupsOf: (keys) => inScope((query) => setups(query, [...keys])),
+    specifications: () =>
+      inScope(async (query) => {
+        const { where, values } = ofScope(scope, 's');
+        const rows = z.array(useRow).parse(
+          await rowsOf(
+            query,
+            `SELECT s.specification, min(s.name) AS name, count(*) AS jobs FROM jobs j
+             JOIN setups s ON s.log = j.log AND s.setup = j.setup WHERE ${where}
+             GROUP BY s.specification ORDER BY count(*) DESC, s.specification`,
+            values,
+          ),
+        );
+        const names = rows.map(({ name }) => name);
+        const bodies = await setups(query, names);
+        return rows.flatMap(({ specification, name, jobs }) => {
+          const setup = bodies.get(name);
+          return setup === undefined ? [] : [{ specificationKey: specification, setup, jobs }];
+        });
+      }),
+    toolUse: (tool, from) =>
+      inScope(async (query) => {
+        const { where, values } = whereUsed(scope, tool, from);
+        const [row] = await query(
+          `SELECT count(*) AS count, max(a.at_ms) AS last_ms FROM attempts a WHERE ${where}`,
+          ...values,
+        );
+        const { count, last_ms: lastMs } = usedRow.parse(row);
+        return { count, lastAt: lastMs === null ? null : new Date(lastMs).toISOString() };
+      }),
+  };
+}
+
+async function rowsOf(query: Query, text: string, values: readonly Value[]): Promise<readonly unknown[]> {
+  const rows = await query(`${text} LIMIT ${MOST_ROWS + 1}`, ...values);
+  if (rows.length > MOST_ROWS) throw new TooMuch();
+  return rows;
+}
+
+/** No question names more: a part of a specification's key that is that short is a question for all of them. */
+const MOST_KEYS = 10_000;
+
+async function keysOf(query: Query, scope: Scope, filter: JobsFilter): Promise<Keys> {
+  const keys: { [N in KeyName]?: readonly number[] } = {};
+  for (const [name, { where, values }] of keysWanted(scope, filter)) {
+    const text = `SELECT DISTINCT ${name} AS key FROM ${SHARED[name]} WHERE ${where} LIMIT ${MOST_KEYS + 1}`;
+    const rows = z.array(keyRow).parse(await query(text, ...values));
+    if (rows.length > MOST_KEYS) throw new TooMuch();
+    keys[name] = rows.map(({ key }) => key);
+  }
+  return keys;
+}
+
+async function setupsNamed(
+  query: Query,
+  scope: Scope,
+  names: readonly string[],
+): Promise<ReadonlyMap<string, Setup>> {
+  const found = new Map<string, Setup>();
+  const { where, values } = ofScope(scope, 's');
+  for (const name of names) {
+    const text = `SELECT s.body FROM setups s WHERE s.name = ? AND ${where} LIMIT 1`;
+    const [row] = await query(text, name, ...values);
+    if (row !== undefined) found.set(name, setupSchema.parse(JSON.parse(bodyRow.parse(row).body)));
+  }
+  return found;
+}
+
+/** The names of the stations, by their logs. */
+async function namesOf(query: Query, scope: Scope): Promise<ReadonlyMap<string, string>> {
+  const { where, values } = ofScope(scope, 'l');
+  const rows = await query(`SELECT l.log, l.station FROM logs l WHERE ${where}`, ...values);
+  return new Map(
+    z
+      .array(stationRow)
+      .parse(rows)
+      .map(({ log, station }) => [log, station]),
+  );
+}
+
+/** What the rows of an answer share, by its keys. */
+interface Shared {
+  readonly stations: ReadonlyMap<string, string>;
+  readonly of: (name: KeyName, cells: Cells) => Cells;
+}
+
+const KEYS_AT_ONCE = 1000;
+
+/**
+ * A key is a hash of what it stands for, so any log's row of it does: all of them are the same. Joined here and not in the
+ * database: each is read once, and the plan stays one of two tables.
+ */
+async function sharedBy(query: Query, scope: Scope, rows: readonly unknown[]): Promise<Shared> {
+  const all = new Map<string, Cells>();
+  const { where, values } = ofScope(scope, 's');
+  const cells = rows.map((row) => new Cells(row));
+  for (const [name, table] of KEY_TABLES) {
+    const keys = [...new Set(cells.map((one) => one.number(name)))];
+    for (let from = 0; from < keys.length; from += KEYS_AT_ONCE) {
+      const some = keys.slice(from, from + KEYS_AT_ONCE);
+      const found = await query(
+        `SELECT ${COLUMNS[name]} FROM ${table} s WHERE s.${name} IN (${some.map(() => '?').join(', ')}) AND ${where}`,
+        ...some,
+        ...values,
       );
-      const bodies = await setups(rows.map(({ name }) => name));
-      return rows.flatMap(({ specification, name, jobs }) => {
-        const setup = bodies.get(name);
-        return setup === undefined ? [] : [{ specificationKey: specification, setup, jobs }];
-      });
-    },
-    toolUse: async (tool, from) => {
-      const { where, values } = whereUsed(scope, tool, from);
-      const [row] = await asked(
-        `SELECT count(*) AS count, max(a.at_ms) AS last_ms FROM attempts a WHERE ${where}`,
-        values,
-      );
-      const { count, last_ms: lastMs } = usedRow.parse(row);
-      return { count, lastAt: lastMs === null ? null : new Date(lastMs).toISOString() };
+      for (const row of found) {
+        const one = new Cells(row);
+        all.set(`${name} ${one.number(name)}`, one);
+      }
+    }
+  }
+  return {
+    stations: await namesOf(query, scope),
+    of: (name, one) => {
+      const found = all.get(`${name} ${one.number(name)}`);
+      if (found === undefined) throw new Error(`the history lacks a row of ${name}`);
+      return found;
     },
   };
 }
+
+const KEY_TABLES = [
+  ['setup', SHARED.setup],
+  ['tool', SHARED.tool],
+  ['person', SHARED.person],
+  ['part', SHARED.part],
+] as const;
+const COLUMNS: Readonly<Record<KeyName, string>> = {
+  setup:
+    's.setup, s.name, s.specification, s.engine, s.lower, s.upper, s.first_lower, s.first_upper, s.gap_lower, s.gap_upper',
+  tool: 's.tool, s.id, s.serial, s.certificate',
+  person: 's.person, s.name',
+  part: 's.part, s.number, s.lot',
+};
 
 /** A job is named by its log and its stream: two stations may have jobs of one number. */
 const streamOf = (log: string, stream: string) => `${log} ${stream}`;
@@ -107,6 +217,7 @@ const ofScope = ({ tenant, log }: Scope, table: string) => ({
 });
 
 const number = z.coerce.number();
+const keyRow = z.object({ key: number });
 const bodyRow = z.object({ body: z.string() });
 const useRow = z.object({ specification: z.string(), name: z.string(), jobs: number });
 const usedRow = z.object({ count: number, last_ms: number.nullable() });
@@ -115,7 +226,6 @@ const JOB = `j.log, j.stream, j.job, j.vin, j.plate, j.fleet, j.opened_at, j.las
 const text = z.string();
 const jobRow = z.object({
   log: text,
-  station: text,
   stream: text,
   job: text,
   vin: text.nullable(),
@@ -128,7 +238,7 @@ const jobRow = z.object({
   out_of_order: text.nullable(),
 });
 
-function askedJob(row: unknown): AskedJob {
+function askedJob(row: unknown, names: ReadonlyMap<string, string>): AskedJob {
   const {
     log,
     stream,
@@ -140,6 +250,7 @@ function askedJob(row: unknown): AskedJob {
   return {
     ...rest,
     stream: streamOf(log, stream),
+    station: names.get(log) ?? '',
     openedAt,
     lastAt,
     outOfOrder: z.array(outOfOrderSchema).parse(JSON.parse(early ?? '[]')),
@@ -147,16 +258,11 @@ function askedJob(row: unknown): AskedJob {
 }
 
 /** Of an attempt all that `ProcessRow` has. */
-const PROCESS = `a.log, a.at_ms, a.quantity, a.cylinder, a.result, a.flags, a.value, a.expanded, a.source, j.stream, j.state,
-  t.id AS tool, t.serial, p.name AS technician, s.specification, s.engine, s.lower, s.upper, s.first_lower, s.first_upper,
-  s.gap_lower, s.gap_upper`;
-const WHOLE_ROW = `${PROCESS}, a.seq, a.number, a.kind, a.side, a.reading, a.peak, j.job, j.vin, j.plate, j.fleet, j.day,
-  t.certificate, b.number AS part, b.lot, s.name AS setup, l.station`;
-const ATTEMPTS = (where: string, columns = WHOLE_ROW) =>
-  `SELECT ${columns} FROM attempts a
-   JOIN jobs j ON j.log = a.log AND j.opened = a.opened JOIN tools t ON t.log = a.log AND t.tool = a.tool
-   JOIN people p ON p.log = a.log AND p.person = a.person JOIN parts b ON b.log = a.log AND b.part = a.part
-   JOIN setups s ON s.log = a.log AND s.setup = a.setup JOIN logs l ON l.log = a.log
+const PROCESS = `a.log, a.at_ms, a.quantity, a.cylinder, a.result, a.flags, a.value, a.expanded, a.source, a.setup, a.tool, a.person,
+  a.part, j.stream, j.state`;
+const WHOLE_ROW = `${PROCESS}, a.seq, a.number, a.kind, a.side, a.reading, a.peak, j.job, j.vin, j.plate, j.fleet, j.day`;
+const ATTEMPTS = (where: string, columns: string) =>
+  `SELECT ${columns} FROM attempts a JOIN jobs j ON j.log = a.log AND j.opened = a.opened
    WHERE ${where} ORDER BY a.at_ms, a.log, a.seq`;
 
 /** The columns are checked by hand: a schema would cost more than all the rest. */
@@ -199,14 +305,16 @@ class Cells {
   }
 }
 
-function processReader(): (row: unknown) => ProcessRow {
+function processReader(shared: Shared): (row: unknown) => ProcessRow {
   const days = new Map<number, string>();
-  return (row) => processOf(new Cells(row), days);
+  return (row) => processOf(new Cells(row), shared, days);
 }
 
 const DAY_MS = 86_400_000;
 
-function processOf(cells: Cells, days: Map<number, string>): ProcessRow {
+function processOf(cells: Cells, shared: Shared, days: Map<number, string>): ProcessRow {
+  const setup = shared.of('setup', cells);
+  const tool = shared.of('tool', cells);
   const flags = cells.number('flags');
   const quantity = cells.number('quantity') === 1 ? 'length' : 'torque';
   const stage = stageOf(flags);
@@ -220,9 +328,9 @@ function processOf(cells: Cells, days: Map<number, string>): ProcessRow {
     day: iso,
     quantity,
     cylinder: cells.number('cylinder'),
-    tool: cells.text('tool'),
-    serial: cells.textOrNull('serial'),
-    technician: cells.text('technician'),
+    tool: tool.text('id'),
+    serial: tool.textOrNull('serial'),
+    technician: shared.of('person', cells).text('name'),
     result: cells.oneOrNull(RESULTS, 'result'),
     valueSi: cells.numberOrNull('value'),
     expanded: cells.numberOrNull('expanded'),
@@ -231,23 +339,24 @@ function processOf(cells: Cells, days: Map<number, string>): ProcessRow {
     first: (flags & FLAG.first) !== 0,
     last: (flags & FLAG.last) !== 0,
     // Nothing is within limits that there are none of.
-    lowerLimit: cells.numberOrNull(`${limits}lower`) ?? Number.NaN,
-    upperLimit: cells.numberOrNull(`${limits}upper`) ?? Number.NaN,
-    specificationKey: cells.text('specification'),
-    engine: cells.textOrNull('engine'),
+    lowerLimit: setup.numberOrNull(`${limits}lower`) ?? Number.NaN,
+    upperLimit: setup.numberOrNull(`${limits}upper`) ?? Number.NaN,
+    specificationKey: setup.text('specification'),
+    engine: setup.textOrNull('engine'),
     source: cells.one(SOURCES, 'source'),
     voided: state === 'void',
     open: state === 'open',
   };
 }
 
-function attemptReader(): (row: unknown) => AttemptRow {
+function attemptReader(shared: Shared): (row: unknown) => AttemptRow {
   const days = new Map<number, string>();
   return (row) => {
     const cells = new Cells(row);
+    const part = shared.of('part', cells);
     const flags = cells.number('flags');
     return {
-      ...processOf(cells, days),
+      ...processOf(cells, shared, days),
       seq: cells.number('seq'),
       at: new Date(cells.number('at_ms')).toISOString(),
       number: cells.number('number'),
@@ -257,16 +366,16 @@ function attemptReader(): (row: unknown) => AttemptRow {
       peakStandardSi: cells.numberOrNull('peak'),
       early: (flags & FLAG.early) !== 0,
       held: (flags & FLAG.held) !== 0,
-      part: cells.text('part'),
-      lot: cells.textOrNull('lot'),
+      part: part.text('number'),
+      lot: part.textOrNull('lot'),
       job: cells.text('job'),
       on: cells.text('day'),
-      certificate: cells.textOrNull('certificate'),
-      setupKey: cells.text('setup'),
+      certificate: shared.of('tool', cells).textOrNull('certificate'),
+      setupKey: shared.of('setup', cells).text('name'),
       vin: cells.textOrNull('vin'),
       plate: cells.textOrNull('plate'),
       fleet: cells.textOrNull('fleet'),
-      station: cells.text('station'),
+      station: shared.stations.get(cells.text('log')) ?? '',
     };
   };
 }
@@ -279,21 +388,20 @@ const entryRow = z.object({
   disclosures: text.transform((list) => z.array(text).parse(JSON.parse(list))),
 });
 
-async function stationsOf(
-  asked: (text: string, values: readonly Value[]) => Promise<readonly unknown[]>,
-  scope: Scope,
-): Promise<readonly StationOfRecords[]> {
+async function stationsOf(query: Query, scope: Scope): Promise<readonly StationOfRecords[]> {
   const logs = ofScope(scope, 'l');
   const stations = z
     .array(stationRow)
     .parse(
-      await asked(
+      await rowsOf(
+        query,
         `SELECT l.log, l.station FROM logs l WHERE ${logs.where} ORDER BY l.station, l.log`,
         logs.values,
       ),
     );
   const of = ofScope(scope, 'e');
-  const rows = await asked(
+  const rows = await rowsOf(
+    query,
     `SELECT e.log, e.seq, e.body, e.disclosures FROM station_entries e WHERE ${of.where} ORDER BY e.log, e.seq`,
     of.values,
   );

@@ -15,6 +15,10 @@ export interface Sql {
   close(): Promise<void>;
 }
 
+/** PostgreSQL stores no NUL in a text. */
+const storable = (value: Value): Value =>
+  typeof value === 'string' ? value.replaceAll('\0', '\uFFFD') : value;
+
 /** SQLite takes 32 766 values in a statement. */
 const VALUES_AT_ONCE = 16_000;
 
@@ -32,7 +36,7 @@ export async function manyRows(
     const some = rows.slice(from, from + step);
     await query(
       `INSERT INTO ${table} VALUES ${some.map(() => one).join(', ')} ${onConflict}`,
-      ...some.flat(),
+      ...some.flat().map(storable),
     );
   }
 }

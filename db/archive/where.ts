@@ -36,11 +36,10 @@ const within = ({ tenant, log }: Scope, table: 'a' | 'j'): Conditions => {
 };
 
 /** Conditions on `attempts a` joined with `jobs j`. */
-export function whereAttempts(scope: Scope, filter: AttemptFilter): Where {
-  const conditions = within(scope, 'a');
+export function whereAttempts(scope: Scope, filter: AttemptFilter, keys: Keys): Where {
+  const conditions = within(scope, 'a').and('j.tenant = ?', scope.tenant);
   ofJob(conditions, filter);
-  ofSetup(conditions, scope, filter, 'a');
-  ofAttempt(conditions, scope, filter);
+  ofKeys(conditions, keys, 'a', ['setup', 'tool', 'person', 'part']);
   const { from, to, quantity, exceptionsOnly, afterSeq, log } = filter;
   if (from !== undefined) conditions.and('a.at_ms >= ?', dayMs(from));
   if (to !== undefined) conditions.and('a.at_ms < ?', dayMs(to) + DAY_MS);
@@ -52,11 +51,11 @@ export function whereAttempts(scope: Scope, filter: AttemptFilter): Where {
 }
 
 /** Conditions on `jobs j`; those on attempts hold for a job that has one such attempt. */
-export function whereJobs(scope: Scope, filter: JobsFilter): Where {
+export function whereJobs(scope: Scope, filter: JobsFilter, keys: Keys): Where {
   // A job without a state cannot be read.
   const conditions = within(scope, 'j').and('j.state IS NOT NULL');
   ofJob(conditions, filter);
-  ofSetup(conditions, scope, filter, 'j');
+  ofKeys(conditions, keys, 'j', ['setup']);
   const { from, to, state, exceptionsOnly, log } = filter;
   if (from !== undefined) conditions.and('j.opened_at >= ?', from);
   // Every moment of that day comes before it with a tilde behind it.
@@ -68,12 +67,13 @@ export function whereJobs(scope: Scope, filter: JobsFilter): Where {
     conditions.and(
       `(j.state <> 'complete' OR j.out_of_order IS NOT NULL OR EXISTS (${own} AND a.exception = 1))`,
     );
-  const attempt = within(scope, 'a');
-  ofAttempt(attempt, scope, filter);
-  const { where, values } = attempt.all;
-  const { tool, serial, technician, part, lot } = filter;
-  if ([tool, serial, technician, part, lot].some((one) => one !== undefined))
+  const { setup: _ofTheJob, ...ofAttempts } = keys;
+  if (Object.keys(ofAttempts).length > 0) {
+    const attempt = within(scope, 'a');
+    ofKeys(attempt, ofAttempts, 'a', ['tool', 'person', 'part']);
+    const { where, values } = attempt.all;
     conditions.and(`(j.log, j.opened) IN (SELECT a.log, a.opened FROM attempts a WHERE ${where})`, ...values);
+  }
   return conditions.all;
 }
 
@@ -84,40 +84,51 @@ function ofJob(conditions: Conditions, { job, vin, plate, fleet }: JobsFilter): 
   if (fleet !== undefined) conditions.and('j.fleet_key = ?', lookUpKey(fleet));
 }
 
-function ofSetup(
-  conditions: Conditions,
-  { tenant }: Scope,
-  { specification }: JobsFilter,
-  table: 'a' | 'j',
-): void {
-  if (specification === undefined) return;
-  const key = specification.toLowerCase();
-  conditions.and(
-    `${table}.setup IN (SELECT setup FROM setups WHERE tenant = ? AND specification >= ? AND specification < ?)`,
-    ...[tenant, key, `${key}~`],
-  );
+/**
+ * The keys of what a filter names of what attempts share, looked up before: a list of numbers lets a database take the index
+ * that is right. Left out is what the filter does not name.
+ */
+export interface Keys {
+  readonly setup?: readonly number[];
+  readonly tool?: readonly number[];
+  readonly person?: readonly number[];
+  readonly part?: readonly number[];
+}
+export type KeyName = keyof Keys;
+
+export const SHARED = { setup: 'setups', tool: 'tools', person: 'people', part: 'parts' } as const;
+
+/** What to look up, each with its conditions on its table. */
+export function keysWanted({ tenant }: Scope, filter: JobsFilter): readonly (readonly [KeyName, Where])[] {
+  const { specification, tool, serial, technician, part, lot } = filter;
+  const of = () => new Conditions().and('tenant = ?', tenant);
+  const wanted: (readonly [KeyName, Where])[] = [];
+  if (specification !== undefined) {
+    const key = specification.toLowerCase();
+    wanted.push(['setup', of().and('specification >= ? AND specification < ?', key, `${key}~`).all]);
+  }
+  if (tool !== undefined || serial !== undefined) {
+    const tools = of();
+    if (tool !== undefined) tools.and('(id_key = ? OR serial_key = ?)', lookUpKey(tool), lookUpKey(tool));
+    if (serial !== undefined) tools.and('serial = ?', serial);
+    wanted.push(['tool', tools.all]);
+  }
+  if (technician !== undefined) wanted.push(['person', of().and('name_key = ?', lookUpKey(technician)).all]);
+  if (part !== undefined || lot !== undefined) {
+    const parts = of();
+    if (part !== undefined) parts.and('number_key = ?', lookUpKey(part));
+    if (lot !== undefined) parts.and('lot_key = ?', lookUpKey(lot));
+    wanted.push(['part', parts.all]);
+  }
+  return wanted;
 }
 
-function ofAttempt(conditions: Conditions, { tenant }: Scope, filter: JobsFilter): void {
-  const { tool, serial, technician, part, lot } = filter;
-  if (tool !== undefined)
-    conditions.and(
-      'a.tool IN (SELECT tool FROM tools WHERE tenant = ? AND (id_key = ? OR serial_key = ?))',
-      ...[tenant, lookUpKey(tool), lookUpKey(tool)],
-    );
-  if (serial !== undefined)
-    conditions.and('a.tool IN (SELECT tool FROM tools WHERE tenant = ? AND serial = ?)', tenant, serial);
-  if (technician !== undefined)
-    conditions.and(
-      'a.person IN (SELECT person FROM people WHERE tenant = ? AND name_key = ?)',
-      ...[tenant, lookUpKey(technician)],
-    );
-  if (part === undefined && lot === undefined) return;
-  const kept = new Conditions().and('tenant = ?', tenant);
-  if (part !== undefined) kept.and('number_key = ?', lookUpKey(part));
-  if (lot !== undefined) kept.and('lot_key = ?', lookUpKey(lot));
-  const { where, values } = kept.all;
-  conditions.and(`a.part IN (SELECT part FROM parts WHERE ${where})`, ...values);
+function ofKeys(conditions: Conditions, keys: Keys, table: 'a' | 'j', names: readonly KeyName[]): void {
+  for (const name of names) {
+    const some = keys[name];
+    if (some !== undefined)
+      conditions.and(`${table}.${name} IN (${some.map(() => '?').join(', ') || 'NULL'})`, ...some);
+  }
 }
 
 /** Conditions on `attempts a`: made with the tool that was recorded under this very name or serial number, from that day on. */

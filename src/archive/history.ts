@@ -64,9 +64,15 @@ export interface HistoryStore {
 export function keptJob(place: JobPlace, entries: readonly NumberedEntry[]): KeptJob {
   const read = jobEntriesFrom(entries);
   try {
-    return { ...place, job: read === null ? null : jobIn(read) };
+    const job = read === null ? null : jobIn(read);
+    return { ...place, job: job !== null && isPlausible(job.history) ? job : null };
   } catch {
     // Whoever has the key of a log may sign what no bench ever wrote.
     return { ...place, job: null };
   }
 }
+
+/** No engine has more cylinders, and no job more pulls, than a database counts in 32 bits. */
+const isPlausible = ({ attempts }: JobHistory): boolean =>
+  attempts.every(({ cylinder, number }) => cylinder < MOST && number < MOST);
+const MOST = 2 ** 31;

@@ -34,7 +34,13 @@ export const questionSchema = z.discriminatedUnion('ask', [
 ]);
 export type Question = z.infer<typeof questionSchema>;
 
-export const endSchema = z.strictObject({ end: z.int().nonnegative() });
+export const endSchema = z.strictObject({
+  end: z.int().nonnegative().describe('So many lines came before.'),
+  behind: z
+    .array(z.string().max(200))
+    .describe('Names of stations whose newest entries are not in the answer.'),
+});
+export type AnswerEnd = z.infer<typeof endSchema>;
 
 /** What is looked for of a person or a vehicle is noted as asked for, and no more. */
 const PERSONAL: ReadonlySet<string> = new Set(['vin', 'plate', 'fleet', 'technician']);

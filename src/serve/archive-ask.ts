@@ -3,9 +3,9 @@ import { pipeline, Readable } from 'node:stream';
 import { createGzip } from 'node:zlib';
 import type { FastifyReply } from 'fastify';
 import { tokenHash } from '../archive/enrolment.ts';
-import { answerLines, noteOf, questionSchema } from '../archive/questions.ts';
+import { type AnswerEnd, answerLines, noteOf, questionSchema } from '../archive/questions.ts';
 import { bringUpToDate } from '../archive/read-history.ts';
-import { TooMuch } from '../archive/readers.ts';
+import { type Reader, TooMuch } from '../archive/readers.ts';
 import type { ArchiveStore } from '../archive/store.ts';
 
 /** How a request is refused. */
@@ -39,13 +39,13 @@ export function asking(
       const { tenant, log, name } = reader;
       await store.readers.noteRead({ tenant, at: nowIso(), reader: name, question: noteOf(question.data) });
       try {
-        const lines = await inTurn(hash, async () => {
-          for (const behind of await store.history.behind(tenant)) await bringUpToDate(store, behind);
-          return answerLines(store.readers.records({ tenant, log }), question.data);
+        const { lines, behind } = await inTurn(hash, async () => {
+          const behind = await stillBehind(store, { tenant, log }, heard);
+          return { lines: await answerLines(store.readers.records({ tenant, log }), question.data), behind };
         });
         heard(`200 ask ${question.data.ask}`);
         const packed = createGzip();
-        pipeline(Readable.from(textOf(lines)), packed, () => undefined);
+        pipeline(Readable.from(textOf(lines, behind)), packed, () => undefined);
         return reply.type('application/gzip').send(packed);
       } catch (cause) {
         if (!(cause instanceof TooMuch)) throw cause;
@@ -55,16 +55,35 @@ export function asking(
   };
 }
 
+/** Brings the histories up to date; the names of stations where that cannot be done. One broken log silences nobody else. */
+async function stillBehind(
+  store: ArchiveStore,
+  reader: Pick<Reader, 'tenant' | 'log'>,
+  heard: (line: string) => void,
+): Promise<readonly string[]> {
+  const names: string[] = [];
+  for (const log of await store.history.behind(reader.tenant)) {
+    if (reader.log !== null && reader.log !== log) continue;
+    try {
+      await bringUpToDate(store, log);
+    } catch (cause) {
+      heard(`500 history ${log} ${cause instanceof Error ? cause.name : 'fault'}`);
+      names.push((await store.log(log))?.station ?? log);
+    }
+  }
+  return names;
+}
+
 /** Lines that a writer takes at once. */
 const LINES_AT_ONCE = 500;
 
-function* textOf(lines: readonly unknown[]): Generator<string> {
+function* textOf(lines: readonly unknown[], behind: readonly string[]): Generator<string> {
   for (let from = 0; from < lines.length; from += LINES_AT_ONCE)
     yield lines
       .slice(from, from + LINES_AT_ONCE)
       .map((line) => `${JSON.stringify(line)}\n`)
       .join('');
-  yield `${JSON.stringify({ end: lines.length })}\n`;
+  yield `${JSON.stringify({ end: lines.length, behind: [...behind] } satisfies AnswerEnd)}\n`;
 }
 
 /** One question of a reader after the other: what one of them asks for is bounded, and nobody else waits for it. */

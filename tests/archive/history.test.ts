@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { OF_HISTORY } from '../../db/archive/history-schema.ts';
 import { openPostgres } from '../../db/archive/postgres.ts';
 import type { Sql } from '../../db/archive/sql.ts';
 import { openSqlite } from '../../db/archive/sqlite.ts';
@@ -14,6 +15,7 @@ import type { ArchiveStore } from '../../src/archive/store.ts';
 import type { AttemptRow } from '../../src/audit/attempt.ts';
 import type { AttemptFilter, JobsFilter, Records } from '../../src/audit/records.ts';
 import { recordsOf } from '../../src/cli/audit/records.ts';
+import { digestOf } from '../../src/evidence/disclosures.ts';
 import { type ShopJob, workIn } from '../audit/shop.ts';
 import { keepEntries, keepStation } from './kept-station.ts';
 import { postgresPrograms, startPostgres, type TestPostgres } from './postgres.ts';
@@ -191,6 +193,24 @@ describe.each(KINDS)('the history of an archive in %s', (_name, open) => {
   });
 });
 
+describe.runIf(bin !== null)('the tables of a history in PostgreSQL', () => {
+  it('show a tenant nothing of another, though nobody asks for its name', async () => {
+    const sql = await openPostgres(server?.url ?? '');
+    const store = archiveStore(sql);
+    const until = '2999-01-01T00:00:00.000Z';
+    const read = { at: until, reader: 'Auditor', question: 'jobs' };
+    await store.readers.add('hash', { tenant: 'north', log: null, name: 'Auditor' }, until);
+    await store.readers.noteRead({ ...read, tenant: 'north' });
+    for (const table of ['judged', 'readers', 'reads', ...OF_HISTORY]) {
+      const rowsFor = (tenant: string) =>
+        sql.transaction(tenant, (query) => query(`SELECT DISTINCT tenant FROM ${table}`));
+      expect(await rowsFor('north'), table).toEqual([{ tenant: 'north' }]);
+      expect(await rowsFor('nobody'), table).toEqual([]);
+    }
+    await store.close();
+  });
+});
+
 describe.each(KINDS)('an archive in %s that is shipped little by little', (name, open) => {
   let store: ArchiveStore;
   beforeAll(async () => {
@@ -250,6 +270,30 @@ describe.each(KINDS)('an archive in %s that is shipped little by little', (name,
     ]);
     const records = store.readers.records({ tenant: `slow-${name}`, log: id });
     expect((await records.jobsOf({})).map(({ job }) => job).sort()).toEqual(['J-1', 'J-2', 'J-4']);
+  });
+
+  it('is not stopped by what a database cannot hold', async () => {
+    const id = await enrolled('00000000-0000-8000-8000-00000000aa05');
+    const plate = JSON.stringify('EXAMPLE 8');
+    const entries = shipped().map(({ body, disclosures }) => {
+      const odd = disclosures.map((one) => {
+        const text = Buffer.from(one, 'base64url').toString('utf8');
+        return text.includes(plate)
+          ? Buffer.from(text.replace(plate, '"EXAMPLE \\u00008"')).toString('base64url')
+          : one;
+      });
+      const changed = disclosures.flatMap((one, i) => (one === odd[i] ? [] : [[one, odd[i] ?? '']]));
+      const signed = changed.reduce(
+        (text, [from = '', to = '']) => text.replace(digestOf(from), digestOf(to)),
+        body.replaceAll('"pull":4,', '"pull":4294967296,'),
+      );
+      return { body: signed, disclosures: odd };
+    });
+    await keepEntries(store, id, entries);
+    await bringUpToDate(store, id);
+    const records = store.readers.records({ tenant: `slow-${name}`, log: id });
+    expect((await records.jobsOf({})).map(({ job }) => job)).toContain('J-4');
+    expect((await store.history.mark(id))?.read).toBe(entries.length);
   });
 
   it('has nothing of a text that the log forgot, however it was asked before', async () => {

@@ -1,3 +1,4 @@
+import { archive } from './archive.ts';
 import { endToEnd } from './end-to-end.ts';
 import { dictionary } from './evidence/dictionary.ts';
 import { everyBit } from './evidence/every-bit.ts';
@@ -40,6 +41,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   everyBit,
   dictionary,
   history,
+  archive,
   latency,
   loss,
   reconnect,

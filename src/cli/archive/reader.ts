@@ -20,7 +20,7 @@ const DAY_MS = 86_400_000;
 export function makeReader(
   options: ArchiveScope & {
     readonly tenant: string;
-    readonly for: string;
+    readonly reader: string;
     readonly days: number;
     readonly log?: string;
   },
@@ -47,10 +47,10 @@ export function makeReader(
 
 async function readerOf(
   store: ArchiveStore,
-  options: { readonly tenant: string; readonly for: string; readonly log?: string },
+  options: { readonly tenant: string; readonly reader: string; readonly log?: string },
 ): Promise<Reader> {
   const { tenant } = options;
-  const name = optionText(options.for, '--for', 80);
+  const name = optionText(options.reader, '--reader', 80);
   const logs = (await store.logs()).filter((one) => one.tenant === tenant);
   const log = options.log === undefined ? null : logId(options.log);
   if (logs.length > 0 && (log === null || logs.some(({ id }) => id === log))) return { tenant, log, name };
@@ -81,19 +81,19 @@ export function listReaders(scope: ArchiveScope): Promise<ExitCode> {
 }
 
 export function removeReader(
-  options: ArchiveScope & { readonly tenant: string; readonly for: string },
+  options: ArchiveScope & { readonly tenant: string; readonly reader: string },
 ): Promise<ExitCode> {
   return withArchive(options, async (store) => {
-    const gone = await store.readers.remove(options.tenant, options.for);
+    const gone = await store.readers.remove(options.tenant, options.reader);
     if (gone === 0)
       throw new ProblemError({
         code: 'option-not-valid',
-        where: '--for',
-        message: `"${safeLine(options.for)}" has no token`,
+        where: '--reader',
+        message: `"${safeLine(options.reader)}" has no token`,
         next: 'See "plugmark archive readers".',
       });
     print([
-      `${safeLine(options.for)} reads nothing more. What was read before is in "plugmark archive reads".`,
+      `${safeLine(options.reader)} reads nothing more. What was read before is in "plugmark archive reads".`,
     ]);
     return EXIT.done;
   });

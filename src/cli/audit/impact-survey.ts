@@ -29,7 +29,7 @@ interface SurveyOptions {
   readonly asFound: string;
   readonly archive: string;
   readonly since?: string;
-  readonly csv?: string;
+  readonly out?: string;
 }
 
 /** A station that used the tool in the time in question. */
@@ -65,8 +65,8 @@ export function surveyImpact(serial: string, options: SurveyOptions): Promise<Ex
       const recorded = impactsOf(station.entries).filter(({ assessed }) => assessed.digest === digest);
       return [{ name: station.name, assessed: assess(own, again), recorded }];
     });
-    if (options.csv !== undefined)
-      await writeInPlace(options.csv, judgedAgainCsv(surveyed.flatMap(({ assessed }) => assessed.sorted)));
+    if (options.out !== undefined)
+      await writeInPlace(options.out, judgedAgainCsv(surveyed.flatMap(({ assessed }) => assessed.sorted)));
     print([
       ...headLines(asFound, span, { all: stations.length, using: surveyed.length }),
       ...markLines(judged),
@@ -75,7 +75,7 @@ export function surveyImpact(serial: string, options: SurveyOptions): Promise<Ex
       ...itemTable(surveyed),
       '',
       ...nextLines(surveyed, tool),
-      ...(options.csv === undefined ? [] : [`Written: ${safeLine(options.csv)}`]),
+      ...(options.out === undefined ? [] : [`Written: ${safeLine(options.out)}`]),
     ]);
     return surveyed.some(({ assessed }) => assessed.items.length > 0) ? EXIT.failed : EXIT.done;
   });

@@ -65,18 +65,24 @@ export const declareArchive: Declare = (program, run) => {
     .action((options) => run(async () => (await import('../archive/judge.ts')).judgeJobs(options))());
   folder(archive.command('reader').description('prints a token with which somebody may ask the archive'))
     .requiredOption('--tenant <name>', 'whose records may be read')
-    .requiredOption('--for <name>', 'whom the token is given to')
+    .requiredOption('--reader <name>', 'whom the token is given to')
     .option('--log <origin>', 'of this log alone, as "plugmark archive stations" prints it')
     .option('--days <number>', 'how long it is good', oneOrMore, 30)
-    .addHelpText('after', closing({}, 'plugmark archive reader --tenant north-street --for "Fleet auditor"'))
+    .addHelpText(
+      'after',
+      closing({}, 'plugmark archive reader --tenant north-street --reader "Fleet auditor"'),
+    )
     .action((options) => run(async () => (await import('../archive/reader.ts')).makeReader(options))());
   folder(archive.command('readers').description('lists who may ask the archive, and until when'))
     .addHelpText('after', closing({}, 'plugmark archive readers'))
     .action((options) => run(async () => (await import('../archive/reader.ts')).listReaders(options))());
   folder(archive.command('dismiss').description('takes back all tokens of a reader'))
     .requiredOption('--tenant <name>', 'whose records he could read')
-    .requiredOption('--for <name>', 'whom they were given to')
-    .addHelpText('after', closing({}, 'plugmark archive dismiss --tenant north-street --for "Fleet auditor"'))
+    .requiredOption('--reader <name>', 'whom they were given to')
+    .addHelpText(
+      'after',
+      closing({}, 'plugmark archive dismiss --tenant north-street --reader "Fleet auditor"'),
+    )
     .action((options) => run(async () => (await import('../archive/reader.ts')).removeReader(options))());
   folder(archive.command('reads').description('lists what was asked, by whom and when'))
     .option('--last <number>', 'so many, the newest', oneOrMore, 100)

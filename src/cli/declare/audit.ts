@@ -68,7 +68,7 @@ export const declareAudit: Declare = (program, run) => {
       '--since <certificate>',
       'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"',
     )
-    .option('--csv <file>', 'every reading that was judged again, as CSV')
+    .option('--out <file>', 'write every reading that was judged again, as CSV')
     .addHelpText(
       'after',
       closing(

@@ -10,7 +10,7 @@ import { ENTRIES_A_BUNDLE, entriesText, type ShippedEntry } from '../../../src/a
 import { tokenHash } from '../../../src/archive/enrolment.ts';
 import { entriesKept } from '../../../src/archive/kept-log.ts';
 import { logId } from '../../../src/archive/log-id.ts';
-import type { TokenUse } from '../../../src/archive/store.ts';
+import type { ArchiveStore, TokenUse } from '../../../src/archive/store.ts';
 import { joinArchive } from '../../../src/cli/archive/join.ts';
 import { shipLog } from '../../../src/cli/archive/ship.ts';
 import { takeLostKey } from '../../../src/cli/archive/take-key.ts';
@@ -39,6 +39,7 @@ let give: (token: string, use: TokenUse) => Promise<void>;
 let kept: () => Promise<readonly ShippedEntry[]>;
 let keepAgain: (before: readonly ShippedEntry[]) => Promise<void>;
 let log = '';
+let outcomes: () => ReturnType<ArchiveStore['history']['judged']>;
 
 beforeEach(async () => {
   archiveData = folder();
@@ -64,6 +65,7 @@ beforeEach(async () => {
   await said(() => joinArchive(url, scope()));
   await said(() => shipLog(scope()));
   log = (await store.logs())[0]?.id ?? '';
+  outcomes = () => store.history.judged(log);
   kept = async () => {
     const all = [];
     for await (const bundle of store.bundles(log, 0)) all.push(entriesKept(bundle) ?? []);
@@ -91,6 +93,22 @@ const lose = () => {
     if (/^station\.db/.test(name)) rmSync(join(station.data, name));
 };
 const fetchBack = () => said(() => restore(undefined, { ...scope(), fromArchive: url }));
+
+it('has its jobs judged by the archive behind the shipping, and nobody waits for that', async () => {
+  await vi.waitFor(async () => expect(await outcomes()).toHaveLength(3), { timeout: 30_000 });
+  expect((await outcomes()).map(({ stream, judged }) => `${stream} ${judged.as}`)).toEqual([
+    'job:J-1 same',
+    'job:J-2 same',
+    'job:J-3 same',
+  ]);
+  const metrics = await (await fetch(`${url}/metrics`)).text();
+  expect(metrics).toMatch(/plugmark_jobs_judged_total\{as="same"\} \d/);
+  // A job that goes on is judged as it is then.
+  await said(() => voidJob('J-2', { ...scope(), by: 'Foreman', because: 'wrong car' }));
+  await said(() => shipLog(scope()));
+  const voided = { as: 'same', pulls: 4, lacks: ['voided', 'closed-incomplete'] };
+  await vi.waitFor(async () => expect((await outcomes())[1]?.judged).toEqual(voided), { timeout: 30_000 });
+});
 
 describe('a station that has lost its log', () => {
   it('gets it back whole, by a token for that log, once', async () => {

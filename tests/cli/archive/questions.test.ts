@@ -137,7 +137,7 @@ describe('a question to an archive', () => {
 
   it('is noted with who asked it, and without the plate that was asked for', async () => {
     await asked('fleet', 'ask', '--plate', VAN.plate, '--from', '2026-01-01');
-    const reads = await store.readers.reads(10);
+    const reads = await store.readers.reads(1000);
     expect(reads.map(({ reader, question }) => [reader, question])).toContainEqual([
       'Auditor',
       'jobs plate from=2026-01-01',
@@ -164,7 +164,7 @@ describe('a wrench that was out of tolerance and went from bay to bay', () => {
 
   it('is judged again over all bays in one go, with what each bay has recorded and decided', async () => {
     const csv = join(root, 'survey.csv');
-    const { code, stdout, stderr } = await survey('fleet', '--csv', csv);
+    const { code, stdout, stderr } = await survey('fleet', '--out', csv);
     expect([code, stderr]).toEqual([1, expect.any(String)]);
     expect(stdout).toContain(
       'EXAMPLE-W-1, by what AF-1 of 2026-09-01 found: everything since CAL-1 of 2026-01-12',
@@ -174,7 +174,7 @@ describe('a wrench that was out of tolerance and went from bay to bay', () => {
     expect(stdout).toMatch(/Bay 2 +8 +6 +0 +0 +0 +IA-1/);
     // As bay 2 counted when it recorded its own.
     const shown = JSON.parse((await there('bay-2', 'impact', 'show', 'IA-1', '--json')).stdout);
-    expect(shown).toMatchObject({ attempts: 8, stillIn: 6, doubtful: 0, out: 0 });
+    expect(shown).toMatchObject({ attempts: 8, proofs: { stillIn: 6, doubtful: 0, out: 0 } });
     expect(stdout).toMatch(
       /Bay 1 +J-1 +2026-02-03 +ZZ9EXAMP1PM000104 +EXAMPLE 4 +BUS-12 +\S+ +4 +not recorded/,
     );
@@ -251,7 +251,16 @@ describe('whoever has a token', () => {
 
 describe('the readers of an archive', () => {
   it('get a token for some time, are listed without it, and can be dismissed', async () => {
-    const made = await typed(['archive', 'reader', '--data', root, '--tenant', 'north', '--for', 'Insurer']);
+    const made = await typed([
+      'archive',
+      'reader',
+      '--data',
+      root,
+      '--tenant',
+      'north',
+      '--reader',
+      'Insurer',
+    ]);
     const token = made.stdout.trim();
     expect(made.stderr).toContain('names and plates with them');
     expect((await asked(token, 'ask')).stdout).toContain('4 jobs.');
@@ -259,7 +268,7 @@ describe('the readers of an archive', () => {
     expect(listed).toMatch(/north +Insurer +all stations/);
     expect(listed).not.toContain(token);
     expect(readFileSync(join(root, 'archive.db')).includes(token)).toBe(false);
-    await typed(['archive', 'dismiss', '--data', root, '--tenant', 'north', '--for', 'Insurer']);
+    await typed(['archive', 'dismiss', '--data', root, '--tenant', 'north', '--reader', 'Insurer']);
     expect((await asked(token, 'ask')).code).toBe(2);
   });
 
@@ -268,9 +277,45 @@ describe('the readers of an archive', () => {
     ['a log of another tenant', ['--tenant', 'north', '--log', 'example.com/other']],
     ['more than a year', ['--tenant', 'north', '--days', '401']],
   ])('are refused for %s', async (_what, args) => {
-    const { code } = await typed(['archive', 'reader', '--data', root, '--for', 'X', ...args]);
+    const { code } = await typed(['archive', 'reader', '--data', root, '--reader', 'X', ...args]);
     expect(code).toBe(2);
   });
+});
+
+it('a station whose entries are damaged at the archive silences nobody, and is named', async () => {
+  const copy = join(root, 'damaged.db');
+  const damaged = archiveStore(await openSqlite(copy));
+  onTestFinished(() => damaged.close());
+  await keepStation(damaged, join(root, 'bay-1'), { tenant: 'north', name: 'Bay 1' });
+  const log = await keepStation(damaged, join(root, 'bay-2'), { tenant: 'north', name: 'Bay 2' });
+  const text = 'no entry at all\n';
+  const bundles = [{ number: 0, hashes: [Buffer.alloc(32)], text }];
+  await damaged.change(log, () => ({ answer: 0, writes: { bundles } }));
+  const until = '2999-01-01T00:00:00.000Z';
+  await damaged.readers.add(tokenHash('t'), { tenant: 'north', log: null, name: 'Auditor' }, until);
+  const heard: string[] = [];
+  const server = await archiveServer(
+    {
+      name: NAME,
+      store: damaged,
+      keys: witnessKeys(NAME, 'e7'),
+      nowS: () => 1_800_000_000,
+      heard: (line) => void heard.push(line),
+    },
+    { tls: null, requestsAMinute: 1000, patienceMs: 5000 },
+  );
+  const address = await server.listen({ host: '127.0.0.1', port: 0 });
+  onTestFinished(() => server.close());
+  vi.stubEnv('PLUGMARK_READER', 't');
+  onTestFinished(() => void vi.unstubAllEnvs());
+  const { code, stdout, stderr } = await typed(['ask', '--archive', address]);
+  expect(code).toBe(0);
+  expect(stdout).toContain('2 jobs.');
+  expect(stderr).toBe(
+    'Not in the answer: the newest entries of Bay 2. Have it looked at by whoever runs the archive: plugmark archive check.\n',
+  );
+  expect(heard.join('\n')).toContain(`500 history ${log}`);
+  expect(heard.join('\n')).not.toMatch(/Bay 2|J-1|EXAMPLE/);
 });
 
 it('every job was judged on arrival, and the archive says how it came out', async () => {

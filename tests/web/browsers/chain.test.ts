@@ -81,16 +81,17 @@ it.runIf(bin !== null && missingPython() === null)('from the bay to whoever asks
 
   // The archive answers for both, to whoever may ask.
   const reader = (
-    await done('archive', 'reader', '--tenant', 'fleet', '--for', 'Auditor', ...archive)
+    await done('archive', 'reader', '--tenant', 'fleet', '--reader', 'Auditor', ...archive)
   ).trim();
   const asked = await withSecret('PLUGMARK_READER', reader, 'ask', '--vin', VAN.vin, '--archive', url);
   expect(asked).toContain('2 jobs.');
-  expect(await done('archive', 'judge', ...archive)).toContain('2 jobs judged again, 2 with the same verdicts');
+  expect(await done('archive', 'judge', ...archive)).toContain(
+    '2 jobs judged again, 2 with the same verdicts',
+  );
   expect(await done('archive', 'check', ...archive)).not.toContain('DAMAGED');
 
   // The disk of bay 1 is gone, but for the copy of its keys.
-  for (const name of readdirSync(at('bay-1')))
-    if (name.startsWith('station.db')) rmSync(at('bay-1', name));
+  for (const name of readdirSync(at('bay-1'))) if (name.startsWith('station.db')) rmSync(at('bay-1', name));
   const origin = vkeys.get('bay-1')?.split('+')[0] ?? '';
   const back = (await done('archive', 'give-back', '--log', origin, ...archive)).trim();
   await withSecret(
@@ -112,7 +113,9 @@ it.runIf(bin !== null && missingPython() === null)('from the bay to whoever asks
   ].join('\n');
   writeFileSync(at('insurer.policy'), `${policy}\n`);
   const trust = at('bay-1', 'trusted-keys.json');
-  expect(await done('verify', at('package'), '--policy', at('insurer.policy'))).toContain('Cosigned by 2 of 2');
+  expect(await done('verify', at('package'), '--policy', at('insurer.policy'))).toContain(
+    'Cosigned by 2 of 2',
+  );
 
   const files = readdirSync(at('package'), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
@@ -129,7 +132,9 @@ it.runIf(bin !== null && missingPython() === null)('from the bay to whoever asks
   expect(said.checks.find((check) => check.includes(' witnesses: '))).toMatch(/^passed/);
 
   const list = orThrow(parseTrustList(readFileSync(trust), 'trust'));
-  const records = files.filter(({ name }) => name.endsWith('.record.json')).map(({ name }) => at('package', name));
+  const records = files
+    .filter(({ name }) => name.endsWith('.record.json'))
+    .map(({ name }) => at('package', name));
   const [whole, ...single] = verifiedByPython([at('package'), ...records], { trust: list });
   expect(whole).toMatchObject({ verdict: 'authentic', trusted: true });
   expect(single.map(({ verdict }) => verdict)).toEqual(['authentic', 'authentic']);
