@@ -1,10 +1,12 @@
 import type { AttemptRow } from '../audit/attempt.ts';
 import { attemptException, type JobAnswer } from '../audit/questions.ts';
 import type { CsvStyle } from './csv-style.ts';
-import { type CsvColumn, rowsCsv } from './rows-csv.ts';
+import type { Column } from './rows.ts';
+import { rowsCsv } from './rows-csv.ts';
 import { marksText, outOfOrderText, SOURCE_WORD } from './words/index.ts';
 
-const JOBS: readonly CsvColumn<JobAnswer>[] = [
+/** One row a job. */
+const JOBS: readonly Column<JobAnswer>[] = [
   { header: 'Job', value: ({ job }) => job },
   { header: 'Proves nothing', value: ({ marks }) => marksText(marks) || 'no' },
   { header: 'State', value: ({ state }) => state },
@@ -17,22 +19,23 @@ const JOBS: readonly CsvColumn<JobAnswer>[] = [
   { header: 'Technicians', value: ({ technicians }) => technicians.join('; ') },
   { header: 'Tools', value: ({ tools }) => tools.join('; ') },
   { header: 'Parts', value: ({ parts }) => parts.join('; ') },
-  { header: 'Attempts', value: ({ attempts }) => attempts },
-  { header: 'Proofs', value: ({ proven }) => proven },
-  { header: 'Attested', value: ({ attested }) => attested },
+  { header: 'Attempts', value: ({ attempts }) => attempts, isFigure: true },
+  { header: 'Proofs', value: ({ proven }) => proven, isFigure: true },
+  { header: 'Attested', value: ({ attested }) => attested, isFigure: true },
   { header: 'Put in question later', value: ({ questioned }) => questioned.join('; ') || 'no' },
   { header: 'Exceptions', value: ({ exceptions }) => exceptions.join('; ') },
 ];
 
-/** One row a job. */
-export const jobsCsv = (answers: readonly JobAnswer[], style?: CsvStyle): string =>
-  rowsCsv(withStation(JOBS, answers), answers, style);
+export const jobColumns = (answers: readonly JobAnswer[]) => withStation(JOBS, answers);
 
-const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
+export const jobsCsv = (answers: readonly JobAnswer[], style?: CsvStyle): string =>
+  rowsCsv(jobColumns(answers), answers, style);
+
+const ATTEMPTS: readonly Column<AttemptRow>[] = [
   { header: 'Job', value: ({ job }) => job },
   { header: 'Figure from', value: ({ source }) => SOURCE_WORD[source] },
   { header: 'Void', value: ({ voided }) => (voided ? 'VOID' : 'no') },
-  { header: 'Entry', value: ({ seq }) => seq },
+  { header: 'Entry', value: ({ seq }) => seq, isFigure: true },
   { header: 'Time (UTC)', value: ({ at }) => at },
   { header: 'VIN', value: ({ vin }) => vin },
   { header: 'Plate', value: ({ plate }) => plate },
@@ -43,15 +46,23 @@ const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
   { header: 'Tool', value: ({ tool }) => tool },
   { header: 'Serial', value: ({ serial }) => serial },
   { header: 'Certificate', value: ({ certificate }) => certificate },
-  { header: 'Cylinder', value: ({ cylinder }) => cylinder },
+  { header: 'Cylinder', value: ({ cylinder }) => cylinder, isFigure: true },
   { header: 'Quantity', value: ({ quantity }) => (quantity === 'torque' ? 'torque (N·m)' : 'gap (mm)') },
-  { header: 'Number', value: ({ number }) => number },
+  { header: 'Number', value: ({ number }) => number, isFigure: true },
   { header: 'Kind', value: ({ kind }) => kind },
   { header: 'Verdict', value: ({ result }) => result },
-  { header: 'Value', value: ({ valueSi }) => valueSi },
-  { header: 'U, 95 %', value: ({ expanded }) => expanded },
-  { header: 'Lower limit', value: ({ lowerLimit }) => (Number.isNaN(lowerLimit) ? null : lowerLimit) },
-  { header: 'Upper limit', value: ({ upperLimit }) => (Number.isNaN(upperLimit) ? null : upperLimit) },
+  { header: 'Value', value: ({ valueSi }) => valueSi, isFigure: true },
+  { header: 'U, 95 %', value: ({ expanded }) => expanded, isFigure: true },
+  {
+    header: 'Lower limit',
+    value: ({ lowerLimit }) => (Number.isNaN(lowerLimit) ? null : lowerLimit),
+    isFigure: true,
+  },
+  {
+    header: 'Upper limit',
+    value: ({ upperLimit }) => (Number.isNaN(upperLimit) ? null : upperLimit),
+    isFigure: true,
+  },
   { header: 'First on its plug', value: ({ first }) => (first ? 'yes' : 'no') },
   { header: 'Stands for its plug', value: ({ last }) => (last ? 'yes' : 'no') },
   { header: 'Out of order', value: ({ early }) => (early ? 'OUT OF ORDER' : 'no') },
@@ -59,14 +70,16 @@ const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
 ];
 
 /** One row an attempt. */
-export const attemptsCsv = (rows: readonly AttemptRow[], style?: CsvStyle): string =>
-  rowsCsv(withStation(ATTEMPTS, rows), rows, style);
+export const attemptColumns = (rows: readonly AttemptRow[]) => withStation(ATTEMPTS, rows);
 
-/** In front of the others, where the rows are of several stations. */
+export const attemptsCsv = (rows: readonly AttemptRow[], style?: CsvStyle): string =>
+  rowsCsv(attemptColumns(rows), rows, style);
+
+/** With the station in front, where the rows are of several. */
 const withStation = <T extends { readonly station?: string }>(
-  columns: readonly CsvColumn<T>[],
+  columns: readonly Column<T>[],
   rows: readonly T[],
-): readonly CsvColumn<T>[] =>
+): readonly Column<T>[] =>
   rows.some(({ station }) => station !== undefined)
     ? [{ header: 'Station', value: ({ station }) => station ?? null }, ...columns]
     : columns;

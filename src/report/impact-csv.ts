@@ -3,10 +3,11 @@ import type { Sorted } from '../audit/impact-items.ts';
 import type { ImpactAssessment, ItemState } from '../audit/impact-state.ts';
 import { marksOf } from '../job/proof.ts';
 import { byGravity, cylindersOf, SORT_WORD, standOf } from './impact.ts';
-import { type CsvColumn, rowsCsv } from './rows-csv.ts';
+import type { Column } from './rows.ts';
+import { rowsCsv } from './rows-csv.ts';
 import { marksText, SOURCE_WORD } from './words/index.ts';
 
-const VEHICLES: readonly CsvColumn<{ readonly impact: ImpactAssessment; readonly item: ItemState }>[] = [
+const VEHICLES: readonly Column<{ readonly impact: ImpactAssessment; readonly item: ItemState }>[] = [
   { header: 'Impact assessment', value: ({ impact }) => impact.assessment },
   { header: 'Proves nothing', value: ({ impact }) => marksText(marksOf(impact.assessed.sources)) || 'no' },
   { header: 'Tool', value: ({ impact }) => impact.assessed.tool },
@@ -34,7 +35,7 @@ export function vehiclesCsv(impact: ImpactAssessment): string {
   );
 }
 
-const ATTEMPTS: readonly CsvColumn<Sorted>[] = [
+const ATTEMPTS: readonly Column<Sorted>[] = [
   { header: 'Job', value: ({ row }) => row.job },
   { header: 'Figure from', value: ({ row }) => SOURCE_WORD[row.source] },
   { header: 'Void', value: ({ row }) => (row.voided ? 'VOID' : 'no') },
@@ -73,7 +74,7 @@ const ATTEMPTS: readonly CsvColumn<Sorted>[] = [
 export const judgedAgainCsv = (sorted: readonly Sorted[]): string =>
   rowsCsv(sorted.some(({ row }) => row.station !== undefined) ? [STATION, ...ATTEMPTS] : ATTEMPTS, sorted);
 
-const STATION: CsvColumn<Sorted> = { header: 'Station', value: ({ row }) => row.station ?? null };
+const STATION: Column<Sorted> = { header: 'Station', value: ({ row }) => row.station ?? null };
 
 function sortOf({ counts, overtakenBy }: Sorted): string | null {
   if (counts !== null) return SORT_WORD[counts];

@@ -1,12 +1,6 @@
-import { ENGLISH, inLanguage } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { type CsvStyle, USUAL_CSV } from './csv-style.ts';
-
-/** A column of a list: what stands above it, and what it takes from a row. */
-export interface CsvColumn<T> {
-  readonly header: string;
-  readonly value: (row: T) => string | number | null;
-}
+import { type Column, rowsOf, shortened } from './rows.ts';
 
 const BYTE_ORDER_MARK = '\uFEFF';
 
@@ -15,14 +9,13 @@ const BYTE_ORDER_MARK = '\uFEFF';
  * every reader: other programs read it.
  */
 export function rowsCsv<T>(
-  columns: readonly CsvColumn<T>[],
+  columns: readonly Column<T>[],
   rows: readonly T[],
   style: CsvStyle = USUAL_CSV,
 ): string {
-  const lines = inLanguage(ENGLISH, () => [
-    columns.map(({ header }) => csvCell(header, style)),
-    ...rows.map((row) => columns.map(({ value }) => csvCell(value(row), style))),
-  ]);
+  const lines = [columns.map(({ header }) => header), ...rowsOf(columns, rows)].map((cells) =>
+    cells.map((cell) => csvCell(cell, style)),
+  );
   const mark = style.mark ? BYTE_ORDER_MARK : '';
   return mark + lines.map((cells) => `${cells.join(style.separator)}\r\n`).join('');
 }
@@ -39,15 +32,10 @@ export function csvCell(
   { separator, decimal: point }: CsvStyle = USUAL_CSV,
 ): string {
   if (value === null) return '';
-  if (typeof value === 'number') return decimal(value).replace('.', point);
+  if (typeof value === 'number') return String(shortened(value)).replace('.', point);
   const text = clean(value);
   const harmless = FORMULA.test(text) ? `'${text}` : text;
   return /["\r\n]/.test(harmless) || harmless.includes(separator)
     ? `"${harmless.replaceAll('"', '""')}"`
     : harmless;
-}
-
-/** Four decimals are finer than any instrument here; what binary fractions add beyond is dropped. */
-function decimal(value: number): string {
-  return String(Number(value.toFixed(4)) + 0);
 }

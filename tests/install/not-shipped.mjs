@@ -33,6 +33,11 @@ const OF_ONE = [
   ['es-toolkit', /^dist\/browser/, 'for browsers'],
   ['pngjs', /^browser\.js$/, 'for browsers'],
   ['fflate', /^umd\//, 'for browsers'],
+  [
+    'write-excel-file',
+    /^(bundle|commonjs|browser|universal)\//,
+    'for browsers and older Node: Node loads modules/',
+  ],
 ];
 
 const filesBelow = (folder, inside = '') =>

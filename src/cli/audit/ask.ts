@@ -1,10 +1,15 @@
+import { extname } from 'node:path';
 import { z } from 'zod';
 import type { AttemptRow } from '../../audit/attempt.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import { type AskedJob, answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
 import type { AttemptFilter, Records } from '../../audit/records.ts';
+import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
-import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
+import { attemptColumns, attemptsCsv, jobColumns, jobsCsv } from '../../report/ask-csv.ts';
+import type { CsvStyle } from '../../report/csv-style.ts';
+import type { Column } from '../../report/rows.ts';
+import { rowsCsv } from '../../report/rows-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
 import { noted } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
@@ -20,6 +25,7 @@ interface AskOptions extends AskedScope, Asked {
   readonly exceptions?: true;
   readonly attempts?: true;
   readonly csv?: true;
+  readonly out?: string;
   readonly csvLocale?: string;
   readonly json?: true;
 }
@@ -27,15 +33,17 @@ interface AskOptions extends AskedScope, Asked {
 /** Answers one question to the records: the jobs, or the attempts, to which all that was named applies. */
 export function ask(options: AskOptions): Promise<ExitCode> {
   return withRecords(options, async ({ records }) => {
-    const { exceptions, attempts, csv, json } = options;
+    const { exceptions, attempts, csv, json, out } = options;
     const style = csvStyle(options.csvLocale);
-    if (csv === true && json === true) throw problem('--csv', 'CSV and JSON at once', 'Choose one of them.');
+    if ([csv, json, out].filter((one) => one !== undefined).length > 1)
+      throw problem('--csv', 'CSV, JSON or a file at once', 'Choose one of them.');
     const filter = filterOf(options);
     if (attempts === true) {
       const rows = (await records.attemptsOf(filter)).filter(
         (row) => exceptions !== true || attemptException(row).length > 0,
       );
-      if (csv === true) process.stdout.write(attemptsCsv(rows, style));
+      if (out !== undefined) await writeList(out, attemptColumns(rows), rows, style);
+      else if (csv === true) process.stdout.write(attemptsCsv(rows, style));
       else if (json === true) printJson(askedAttempts(rows));
       else print(attemptLines(rows));
       return EXIT.done;
@@ -43,11 +51,39 @@ export function ask(options: AskOptions): Promise<ExitCode> {
     const answers = (await answersTo(records, filter)).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
-    if (csv === true) process.stdout.write(jobsCsv(answers, style));
+    if (out !== undefined) await writeList(out, jobColumns(answers), answers, style);
+    else if (csv === true) process.stdout.write(jobsCsv(answers, style));
     else if (json === true) printJson(askedJobs(answers));
     else print(jobLines(answers, exceptions === true));
     return EXIT.done;
   });
+}
+
+/** A list as a file of the kind that its name ends with. The libraries for it are loaded when they are wanted. */
+async function writeList<T>(
+  file: string,
+  columns: readonly Column<T>[],
+  rows: readonly T[],
+  style: CsvStyle,
+): Promise<void> {
+  writeWhole(file, await listFile(extname(file), columns, rows, style));
+  process.stdout.write(`Written: ${safeLine(file)}, ${rows.length} rows\n`);
+}
+
+async function listFile<T>(
+  kind: string,
+  columns: readonly Column<T>[],
+  rows: readonly T[],
+  style: CsvStyle,
+): Promise<string | Uint8Array> {
+  if (kind === '.csv') return rowsCsv(columns, rows, style);
+  if (kind === '.xlsx') return (await import('../../report/rows-workbook.ts')).rowsWorkbook(columns, rows);
+  if (kind === '.parquet') return (await import('../../report/rows-parquet.ts')).rowsParquet(columns, rows);
+  throw problem(
+    '--out',
+    'the name of this file does not say what it is to be',
+    'Let it end in .csv, .xlsx or .parquet.',
+  );
 }
 
 /** The jobs to which a question applies, the latest first, each with what there is to say of it. */

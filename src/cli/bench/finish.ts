@@ -20,7 +20,7 @@ import { quoted } from '../terminal/command-line.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Papers, type Sealing, writePapers } from './papers.ts';
+import { type Papers, papersOf, type Sealing, sealedBefore, writePapers } from './papers.ts';
 
 /** What became of a closed job: its verification, and where its papers are. */
 export interface Finished {
@@ -30,7 +30,7 @@ export interface Finished {
 }
 
 /**
- * Seals a closed job, writes its papers into a folder, then reads the record back and verifies it as a stranger would.
+ * Seals a closed job where it is not sealed as it stands, writes its papers into a folder, then reads the record back and verifies it as a stranger would.
  * A technician with a key of his own is asked for the PIN, unless the shop does without.
  */
 export async function finish(
@@ -39,8 +39,15 @@ export async function finish(
   stamp: () => Stamp,
   papersFor: Pick<Sealing, 'folder' | 'audience' | 'style'>,
 ): Promise<Finished> {
-  const technician = await signingTechnician(station, stream);
-  const papers = await writePapers(station, stream, { ...papersFor, signedAt: stamp().at, technician });
+  const sealed = await sealedBefore(station, stream);
+  const papers =
+    sealed === null
+      ? await writePapers(station, stream, {
+          ...papersFor,
+          signedAt: stamp().at,
+          technician: await signingTechnician(station, stream),
+        })
+      : await papersOf(sealed, papersFor);
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
   print([
     '',

@@ -1,13 +1,25 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import type { StationKey } from '../../../db/keyfile.ts';
+import { type PublicJwk, publicJwk, thumbprint } from '../../evidence/jwk.ts';
 import type { Signer } from '../../evidence/jws.ts';
 import { toHex } from '../../evidence/platform/bytes.ts';
 import { sha256 } from '../../evidence/platform/hash.ts';
-import { type JobRecord, MAX_RECORD_BYTES, openRecord, tooLong } from '../../evidence/record.ts';
-import { sealRecord } from '../../evidence/seal.ts';
+import {
+  type JobRecord,
+  MAX_RECORD_BYTES,
+  openRecord,
+  technicianSignature,
+  tooLong,
+} from '../../evidence/record.ts';
+import { type Sealed, sealRecord } from '../../evidence/seal.ts';
+import { personNamed } from '../../evidence/station.ts';
+import { verifyRecord } from '../../evidence/verify.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
+import { technicianOf } from '../../job/hand-over.ts';
+import { isSoundReport } from '../../package/finding.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import type { CsvStyle } from '../../report/csv-style.ts';
@@ -20,6 +32,7 @@ import { programVersion } from '../help/version.ts';
 import { keepSigned, refuseTurned } from '../station/one-history.ts';
 import { readerOf } from '../station/paper-reader.ts';
 import { type Station, stateOf } from '../station/station.ts';
+import { readTrust } from '../station/trust-file.ts';
 
 export interface Papers {
   readonly record: string;
@@ -90,6 +103,52 @@ const keyChanged = (job: string) =>
     message: 'nothing was signed: the key of the station was changed while this program ran',
     next: `Nothing is lost. Seal the job with the new key: plugmark jobs papers ${job}`,
   });
+
+/**
+ * The record of a job as it was sealed, where it still holds all that the log does, signed by the keys of today. Its papers are
+ * drawn from it, in whatever language: whoever has the record or another copy finds the same fingerprint on them.
+ */
+export async function sealedBefore(station: Station, stream: string): Promise<Sealed | null> {
+  const entries = station.log.entries(stream);
+  const job = foldAll(entries.map(({ event }) => event))?.order.job;
+  const bytes = await readFile(join(station.folder, `${job}.record.json`)).catch(() => null);
+  const opened = bytes === null ? null : openRecord(bytes);
+  if (bytes === null || opened?.ok !== true) return null;
+  const { record } = opened.value;
+  const report = verifyRecord(bytes, await readTrust(station.trustFile));
+  const holds = isSoundReport(report) && !['untrusted', 'other-rules'].includes(report.verdict);
+  const isOfToday = isSignedAsToday(station, record);
+  return holds && isOfToday && isDeepStrictEqual(record.entries, entries) ? { bytes, record } : null;
+}
+
+/** By the station's key of today, and by the technician as the shop has it now. */
+function isSignedAsToday(station: Station, { signers, entries, technicianSignature: stated }: JobRecord) {
+  const state = stateOf(station);
+  const name = technicianOf(entries.map(({ event }) => event));
+  const key = name === null ? null : (personNamed(state, name)?.key ?? null);
+  const isBy = (jwk: PublicJwk) => signers.some(({ kid }) => kid === thumbprint(jwk));
+  const now = technicianSignature(state, key, signers);
+  return (
+    isBy(publicJwk(station.key.privateKey)) &&
+    now === stated &&
+    now !== 'not-given' &&
+    (now !== 'given' || key === null || isBy(key))
+  );
+}
+
+/** Papers of a record that is sealed already; a copy of it lies beside them. */
+export async function papersOf(
+  { bytes, record }: Sealed,
+  { folder, audience, style }: Pick<Sealing, 'folder' | 'audience' | 'style'>,
+): Promise<Papers> {
+  const file = join(folder, `${record.job}.record.json`);
+  const there = await readFile(file).catch(() => null);
+  if (there === null || Buffer.compare(there, bytes) !== 0) {
+    await refuseOther(file, record);
+    writeWhole(file, bytes);
+  }
+  return { record: file, ...(await writeDrawn(folder, bytes, record, { audience, style })) };
+}
 
 /** SHA-256 of the record in a file; null where there is none. */
 async function recordThere(file: string): Promise<string | null> {

@@ -166,6 +166,7 @@ export const declareAudit: Declare = (program, run) => {
     .option('--exceptions', 'only what needs an explanation, with the reason')
     .option('--attempts', 'every pull and gap reading instead of the jobs')
     .option('--csv', 'the answer as CSV')
+    .option('--out <file>', 'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet')
     .addHelpText(
       'after',
       closing(
@@ -173,6 +174,7 @@ export const declareAudit: Declare = (program, run) => {
         'plugmark ask --vin ZZ9EXAMP1PM000104',
         'plugmark ask --fleet BUS-12 --from 2026-01-01 --exceptions',
         'plugmark ask --lot L-2231 --attempts --csv > lot.csv',
+        'plugmark ask --from 2026-01-01 --attempts --out attempts.xlsx',
       ),
     )
     .action((options) => run(async () => (await import('../audit/ask.ts')).ask(options))());

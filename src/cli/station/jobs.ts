@@ -21,6 +21,7 @@ import { printJson } from '../answers/answer.ts';
 import { listedJobs, shownJob } from '../answers/jobs.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
+import { sealedBefore } from '../bench/papers.ts';
 import { speaksUtf8 } from '../bench/run.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -152,7 +153,7 @@ export function handOver(number: string, to: string, scope: Scope): Promise<Exit
   });
 }
 
-/** Seals a closed job anew and writes its papers; never over a record that somebody countersigned. */
+/** Writes a closed job's papers, sealing it anew where it is not sealed as it stands; never over a record that somebody countersigned. */
 export async function papersAgain(
   number: string,
   {
@@ -175,7 +176,8 @@ export async function papersAgain(
       );
     const to = out ?? folder;
     outputFolder(to);
-    await refuseCountersigned(join(to, `${state.order.job}.record.json`));
+    const sealed = await sealedBefore(station, stream);
+    await refuseCountersigned(join(to, `${state.order.job}.record.json`), sealed?.bytes ?? null);
     return (await finish(station, stream, stamp, { folder: to, audience, style })).code;
   } finally {
     station.log.close();
@@ -192,9 +194,10 @@ async function nameOf(folder: string): Promise<string> {
   }
 }
 
-async function refuseCountersigned(path: string): Promise<void> {
+/** The sealed record itself is not written again. */
+async function refuseCountersigned(path: string, sealed: Uint8Array | null): Promise<void> {
   const there = await readFile(path).catch(() => null);
-  if (there === null) return;
+  if (there === null || (sealed !== null && Buffer.compare(there, sealed) === 0)) return;
   const opened = openRecord(there);
   if (!opened.ok || opened.value.jws.signatures.length <= opened.value.record.signers.length) return;
   throw new ProblemError({

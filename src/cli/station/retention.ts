@@ -1,7 +1,8 @@
 import { impactsOf } from '../../audit/impact-state.ts';
 import { byYear, type Kept, keptOf, type Retention } from '../../audit/retention.ts';
 import { ProblemError } from '../../problem.ts';
-import { type CsvColumn, rowsCsv } from '../../report/rows-csv.ts';
+import type { Column } from '../../report/rows.ts';
+import { rowsCsv } from '../../report/rows-csv.ts';
 import { printJson } from '../answers/answer.ts';
 import { retained } from '../answers/retention.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
@@ -45,7 +46,7 @@ async function ruleOf({ years, station, data }: RetentionOptions): Promise<Reten
   });
 }
 
-const COLUMNS: readonly CsvColumn<Kept>[] = [
+const COLUMNS: readonly Column<Kept>[] = [
   { header: 'Job', value: ({ job }) => job },
   { header: 'State', value: ({ state }) => state },
   { header: 'Last entry (UTC)', value: ({ lastOn }) => lastOn },

@@ -49,7 +49,12 @@ function drawBins(
   ]);
   const within = bins.filter(({ where }) => where === 'within').length;
   const firstWithin = bins.findIndex(({ where }) => where === 'within');
-  const limitAt = (name: (limit: string) => string, limit: number | null, index: number, y: number) => {
+  // The name of each stands on the inner side of its line, where there is room in every language.
+  const limitAt = (
+    name: (limit: string) => string,
+    limit: number | null,
+    { index, y, anchor }: { readonly index: number; readonly y: number; readonly anchor: 'start' | 'end' },
+  ) => {
     if (limit === null) return;
     pen.line(
       [
@@ -58,10 +63,19 @@ function drawBins(
       ],
       'dashed',
     );
-    pen.text(left(index) + letter / 2, y, name(withUnit(limit, unit)));
+    const inwards = anchor === 'start' ? letter / 2 : -letter / 2;
+    pen.text(left(index) + inwards, y, name(withUnit(limit, unit)), anchor);
   };
-  limitAt((limit) => w`lower limit ${limit}`, limits.lower, firstWithin, box.y + 0.6 * letter);
-  limitAt((limit) => w`upper limit ${limit}`, limits.upper, firstWithin + within, box.y + 1.9 * letter);
+  limitAt((limit) => w`lower limit ${limit}`, limits.lower, {
+    index: firstWithin,
+    y: box.y + 0.6 * letter,
+    anchor: 'start',
+  });
+  limitAt((limit) => w`upper limit ${limit}`, limits.upper, {
+    index: firstWithin + within,
+    y: box.y + 1.9 * letter,
+    anchor: 'end',
+  });
   // About eight figures below the bars; open ends have none.
   const every = Math.ceil(bins.length / 8);
   for (const [index, { from }] of bins.entries())

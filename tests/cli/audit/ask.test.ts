@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../../src/cli/audit/ask.ts';
 import { retention } from '../../../src/cli/station/retention.ts';
@@ -55,6 +57,17 @@ describe('a question to the records', () => {
     });
   });
 
+  it.each([
+    ['list.csv', [0xef, 0xbb, 0xbf]],
+    ['list.xlsx', [...Buffer.from('PK')]],
+    ['list.parquet', [...Buffer.from('PAR1')]],
+  ])('goes into %s, of the kind that its name ends with', async (name, start) => {
+    const out = join(station.data, name);
+    expect(await asked({ attempts: true, out })).toMatch(/^Written: .*, \d+ rows\n$/);
+    expect([...readFileSync(out).subarray(0, start.length)]).toEqual(start);
+    expect(readFileSync(out).length).toBeGreaterThan(1000);
+  });
+
   it('has the words of the job screen for people, and the names of the record for programs', async () => {
     const bad = { attempts: true as const, exceptions: true as const };
     expect(await asked(bad)).toMatch(/ NOT OK /);
@@ -96,6 +109,8 @@ describe('a question to the records', () => {
     ['a day that is none', { from: '3 March' }],
     ['days in the wrong order', { from: '2026-03-02', to: '2026-03-01' }],
     ['two forms at once', { csv: true as const, json: true as const }],
+    ['two places at once', { csv: true as const, out: 'list.csv' }],
+    ['a file of no kind', { out: 'list.txt' }],
   ])('refuses %s', async (_, given) => {
     expect((await problemOf(() => asked(given))).code).toBe('option-not-valid');
   });

@@ -259,6 +259,28 @@ describe('papers written again', () => {
     expect(readFileSync(join(out, 'J-1.csv'), 'utf8')).toContain('Technician One');
   });
 
+  it('in another language need no new seal: the record and its fingerprint stay', async () => {
+    await said(() => papersAgain('J-1', scope));
+    const sealed = recordIn(data, 'J-1');
+    const english = readFileSync(join(data, 'J-1.pdf'));
+    const out = join(data, 'deutsch');
+    await said(() => papersAgain('J-1', { ...scope, out, language: 'de' }));
+    expect(recordIn(out, 'J-1').equals(sealed)).toBe(true);
+    expect(readFileSync(join(out, 'J-1.pdf')).equals(english)).toBe(false);
+    await said(() => papersAgain('J-1', { ...scope, language: 'fr' }));
+    expect(recordIn(data, 'J-1').equals(sealed)).toBe(true);
+  });
+
+  it('are sealed anew where the record is not as it was sealed', async () => {
+    await said(() => papersAgain('J-1', scope));
+    const sealed = recordIn(data, 'J-1');
+    const changed = Buffer.from(sealed);
+    changed[changed.length >> 1] = (changed[changed.length >> 1] ?? 0) ^ 1;
+    writeFileSync(join(data, 'J-1.record.json'), changed);
+    await said(() => papersAgain('J-1', { ...scope, out: join(data, 'again') }));
+    expect((await verified(join(data, 'again'), 'J-1')).verdict).toBe('authentic');
+  });
+
   it('never go over a record that somebody countersigned', async () => {
     await said(() => papersAgain('J-1', scope));
     const signer = { privateKey: newKey().privateKey, signedAt: '2026-05-05T10:00:00.000Z' };
