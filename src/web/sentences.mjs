@@ -32,7 +32,7 @@ const sentencesInPage = (html) =>
 export function sentencesIn(source) {
   const found = [];
   const visit = (node) => {
-    if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'w')
+    if (ts.isTaggedTemplateExpression(node) && /^(w|sentence)$/.test(node.tag.getText()))
       found.push(templateKey(node.template));
     if (ts.isCallExpression(node)) found.push(...sentencesOfCall(node));
     ts.forEachChild(node, visit);

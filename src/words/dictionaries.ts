@@ -7,6 +7,7 @@ const PARTS: Readonly<
 > = {
   de: () =>
     Promise.all([
+      import('./de/verify.ts'),
       import('./de/bench.ts'),
       import('./de/table.ts'),
       import('./de/papers.ts'),
@@ -14,6 +15,7 @@ const PARTS: Readonly<
     ]),
   fr: () =>
     Promise.all([
+      import('./fr/verify.ts'),
       import('./fr/bench.ts'),
       import('./fr/table.ts'),
       import('./fr/papers.ts'),
@@ -21,6 +23,7 @@ const PARTS: Readonly<
     ]),
   es: () =>
     Promise.all([
+      import('./es/verify.ts'),
       import('./es/bench.ts'),
       import('./es/table.ts'),
       import('./es/papers.ts'),

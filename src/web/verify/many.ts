@@ -14,15 +14,22 @@ import { historiesText, twoHistories } from '../../package/histories.ts';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
 import { ProblemError } from '../../problem.ts';
 import { clean } from '../../report/clean.ts';
-import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
+import {
+  leftOutText,
+  notProven,
+  packageText,
+  questionHeadline,
+  questionLines,
+  recordsText,
+} from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
-import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
-import { plural, w } from '../../words/catalogue.ts';
+import { checkText, marksText, unprovenText, withheldText } from '../../report/words/index.ts';
+import { type Sentence, sentence, w } from '../../words/catalogue.ts';
 import { beside } from './beside.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
 import { checkReadings, PAPERS_NOT_COMPARED } from './readings.ts';
-import { checkShown, TONES, withheldText } from './record.ts';
+import { checkShown, TONES } from './record.ts';
 import type { PackageShown, RecordsShown, RowShown, Tone } from './shown.ts';
 
 export interface Reading {
@@ -32,15 +39,13 @@ export interface Reading {
   /** Proofs and notes of witnesses that were given by themselves. */
   readonly loose: readonly Given[];
   /** Why nobody is trusted; null where the reader gave a list, or a policy that names logs. */
-  readonly trustFault: string | null;
+  readonly trustFault: Sentence | null;
   readonly kept: SignedCheckpoint | null;
   readonly readAt: string;
   readonly progress: NewProgress;
 }
 
 const SUFFIX = '.record.json';
-
-const recordsText = (count: number) => plural(count, { one: '# record', other: '# records' });
 
 /** Drawn again when the reader chooses another language, of what was found once. */
 export type Draw<T> = () => T;
@@ -99,7 +104,7 @@ async function findingAt(
     const byPolicy = policy && { policy, note: await beside(file.path, '.witnessed', given) };
     return await agreed(() => findingOf(file.path, bytes, trust, readAt, later, byPolicy));
   } catch (fault) {
-    if (fault instanceof ProblemError) return unreadable(file.path, fault.message);
+    if (fault instanceof ProblemError) return unreadable(file.path, () => fault.problem.message);
     throw fault;
   }
 }
@@ -143,7 +148,9 @@ export async function packageShown(
         for (const path of paths) {
           const file = byPath.get(path);
           const finding =
-            file === undefined ? unreadable(path, 'it is missing') : await findingAt(file, files, ofRecord);
+            file === undefined
+              ? unreadable(path, sentence`it is missing`)
+              : await findingAt(file, files, ofRecord);
           findings.push(finding);
           take([finding]);
         }
@@ -159,13 +166,11 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
   const isBelieved = verdict !== 'rejected';
   const inDoubt = checks.some(({ outcome }) => outcome === 'doubtful');
   // What else was compared is among the checks.
+  const notCompared = PAPERS_NOT_COMPARED();
   const doubts = doubtsIn(
     checks.map((check) =>
-      check.outcome === 'doubtful' && check.detail.startsWith(PAPERS_NOT_COMPARED)
-        ? {
-            ...check,
-            detail: w`Its papers were NOT compared with the records, and could show anything.`,
-          }
+      check.outcome === 'doubtful' && check.detail.startsWith(notCompared)
+        ? { ...check, detail: notCompared }
         : check,
     ),
   );
@@ -173,25 +178,20 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
     `${OF_PACKAGE[verdict]}${questions.length > 0 && isBelieved ? ` ${questionHeadline(report)}` : ''}${doubts}`,
     isBelieved ? unprovenText(report.unproven) : '',
   ];
-  const asked = Object.entries(index.asked).map(([what, value]) =>
-    value === null ? w`one ${what}` : `${what} ${value}`,
-  );
   return {
     kind: 'package',
     file: clean(name),
     tone: verdict === 'authentic' && (questions.length > 0 || inDoubt) ? 'caution' : TONE_OF_PACKAGE[verdict],
     word: verdict === 'authentic' ? w`authentic and whole` : VERIFICATION[verdict].word,
     sentence: clean(sentence.filter((text) => text !== '').join(' ')),
-    about: clean(
-      w`${purposeText(index)}; station ${index.station}; ${recordsText(index.jobs.length)}; asked for ${asked.join(', ') || w`all jobs`}`,
-    ),
+    about: packageText(index),
     advice:
       verdict === 'untrusted'
         ? w`Compare the key that is named below with the one that the station gave you by another way. If it is the same, take ${PACKAGE_FILES.trust} out of the package and add it here.`
         : '',
     checks: checks.map(checkShown),
     questions,
-    leftOut: index.leftOut.map((one) => clean(w`Left out: job ${one.job}, ${noRecordText(one)}.`)),
+    leftOut: index.leftOut.map(leftOutText),
     withheld: withheldText(report.withheld),
     notProven: isBelieved ? notProven(report).map(clean) : [],
     rows,
