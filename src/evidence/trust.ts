@@ -8,7 +8,7 @@ import { type Role, roleSchema } from './jws.ts';
 import { revocationReasonSchema } from './station-event.ts';
 import { parseStrictJson } from './strict-json.ts';
 
-const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with its thumbprint as `kid`.';
+const NEXT = sentence`Put in the public keys as "keys" of a JSON Web Key set, each with its thumbprint as "kid".`;
 
 const trustedKeySchema = publicJwkSchema
   .extend({

@@ -388,4 +388,134 @@ export const ENTRIES: Entries = {
   'it is missing': 'sie fehlt',
   'You have given no trust list, so that nobody is trusted.':
     'Sie haben keine Vertrauensliste angegeben, also wird niemandem vertraut.',
+  'Invalid input: expected {0}, received {1}': 'Eingabe ungültig: erwartet {0}, erhalten {1}',
+  'Invalid input: expected {0}': 'Eingabe ungültig: erwartet {0}',
+  'Unrecognized key: {0}': 'Unbekanntes Feld: {0}',
+  'Too big: expected {0} to have {1} items': 'Zu groß: erwartet {0} mit {1} Elementen',
+  'Too big: expected {0} to have {1} characters': 'Zu lang: erwartet {0} mit {1} Zeichen',
+  'Too big: expected {0} to be {1}': 'Zu groß: erwartet {0} {1}',
+  'Too small: expected {0} to have {1} items': 'Zu klein: erwartet {0} mit {1} Elementen',
+  'Too small: expected {0} to have {1} characters': 'Zu kurz: erwartet {0} mit {1} Zeichen',
+  'Too small: expected {0} to be {1}': 'Zu klein: erwartet {0} {1}',
+  'Invalid option: expected one of {0}': 'Ungültige Wahl: erwartet eines von {0}',
+  'Invalid discriminator value. Expected {0}': 'Ungültiger Wert zur Unterscheidung. Erwartet {0}',
+  'Invalid string: must match pattern {0}': 'Ungültiger Text: muss dem Muster {0} entsprechen',
+  'Invalid {0}': 'Ungültig: {0}',
+  '{0} (and {1} more)': '{0} (und {1} weitere)',
+  'expected at most {0} attempts': 'erwartet sind höchstens {0} Versuche',
+  'expected N.m for torque, m for length': 'erwartet wird N.m für Drehmoment, m für Länge',
+  'only a torque tool sends an angle': 'einen Winkel sendet nur ein Drehmomentwerkzeug',
+  'expected 32 bytes in base64': 'erwartet werden 32 Bytes in base64',
+  'expected each appraiser once': 'erwartet wird jeder Prüfer einmal',
+  'expected each part once': 'erwartet wird jedes Teil einmal',
+  'this is not a checkpoint: expected the lines origin, size and root, an empty line, and one that begins with a dash':
+    'das ist kein Prüfpunkt: erwartet werden die Zeilen Ursprung, Größe und Wurzel, eine Leerzeile und eine, die mit einem Strich beginnt',
+  'Name the file that "plugmark log checkpoint" wrote, unchanged.':
+    'Die Datei angeben, die „plugmark log checkpoint“ geschrieben hat, unverändert.',
+  'this disclosure belongs to nothing in the content': 'diese Offenlegung gehört zu nichts im Inhalt',
+  '{0} are more than any file has': '{0} sind mehr, als irgendeine Datei hat',
+  'this disclosure is there twice': 'diese Offenlegung ist zweimal da',
+  'longer than {0} characters': 'länger als {0} Zeichen',
+  'expected JSON in strict base64url': 'erwartet wird JSON in strengem base64url',
+  'expected a list of three: salt, name, text': 'erwartet wird eine Liste aus drei: Salz, Name, Text',
+  'expected a salt of at least 128 bits in base64url':
+    'erwartet wird ein Salz von mindestens 128 Bit in base64url',
+  'expected the name "{0}"': 'erwartet wird der Name „{0}“',
+  'expected text': 'erwartet wird Text',
+  'expected the canonical writing of the list': 'erwartet wird die kanonische Schreibweise der Liste',
+  '"..." conceals an element of a list, which no record does':
+    '„...“ verdeckt ein Element einer Liste, was kein Protokoll tut',
+  'expected "_sd" alone, with one digest of SHA-256 in base64url':
+    'erwartet wird „_sd“ allein, mit einer Prüfsumme SHA-256 in base64url',
+  'this digest is there twice': 'diese Prüfsumme ist zweimal da',
+  'Ask for the record again from the station that made it.':
+    'Das Protokoll noch einmal vom Arbeitsplatz anfordern, der es erstellt hat.',
+  'personal text has to be concealed here': 'persönlicher Text muss hier verdeckt sein',
+  'this may not be concealed': 'das darf nicht verdeckt sein',
+  'Ask for it again from the station that wrote it.':
+    'Noch einmal vom Arbeitsplatz anfordern, der es geschrieben hat.',
+  'expected the number of a gauge study, like GS-1':
+    'erwartet wird die Nummer einer Messmittelstudie, etwa GS-1',
+  "a point of small order or in another writing is nobody's key":
+    'ein Punkt kleiner Ordnung oder in anderer Schreibweise ist niemandes Schlüssel',
+  'expected an Ed25519 public key: 32 bytes in base64url':
+    'erwartet wird ein öffentlicher Schlüssel Ed25519: 32 Bytes in base64url',
+  'expected strict base64url': 'erwartet wird strenges base64url',
+  'expected disclosures in the first signature alone':
+    'Offenlegungen werden nur in der ersten Signatur erwartet',
+  'Make it again with "plugmark log prove consistency".':
+    'Neu erstellen mit „plugmark log prove consistency“.',
+  'expected 128 bits in base64url': 'erwartet werden 128 Bit in base64url',
+  'expected job: and the number of the job': 'erwartet wird job: und die Nummer des Auftrags',
+  'the file has control characters': 'die Datei hat Steuerzeichen',
+  'it has more than {0} lines': 'sie hat mehr als {0} Zeilen',
+  'the line "quorum" is missing': 'die Zeile „quorum“ fehlt',
+  'expected a line of log, witness, group or quorum':
+    'erwartet wird eine Zeile mit log, witness, group oder quorum',
+  'expected: log, the verifier key of the log, and its address where it has one':
+    'erwartet: log, der Prüfschlüssel des Logbuchs und seine Adresse, wo es eine hat',
+  'two logs have this key': 'zwei Logbücher haben diesen Schlüssel',
+  'a witness has this key, and nobody is his own witness':
+    'ein Zeuge hat diesen Schlüssel, und niemand ist sein eigener Zeuge',
+  'expected: witness, a name, its verifier key for cosignatures (Ed25519 or ML-DSA-44), and its address where it has one':
+    'erwartet: witness, ein Name, sein Prüfschlüssel für Mitsignaturen (Ed25519 oder ML-DSA-44) und seine Adresse, wo er eine hat',
+  'this name is taken': 'dieser Name ist vergeben',
+  'two witnesses have this key': 'zwei Zeugen haben diesen Schlüssel',
+  'a log has this key, and nobody is his own witness':
+    'ein Logbuch hat diesen Schlüssel, und niemand ist sein eigener Zeuge',
+  'expected: group, a name, how many of its members (or any, or all), and its members':
+    'erwartet: group, ein Name, wie viele ihrer Mitglieder (oder any oder all) und ihre Mitglieder',
+  'a member is defined by no line before': 'ein Mitglied ist in keiner Zeile davor festgelegt',
+  'a member is in a group already': 'ein Mitglied ist schon in einer Gruppe',
+  'expected: quorum, and the name of a witness or a group, or none':
+    'erwartet: quorum und der Name eines Zeugen oder einer Gruppe, oder none',
+  'there is a second line "quorum"': 'es gibt eine zweite Zeile „quorum“',
+  'the quorum is defined by no line before': 'das Quorum ist in keiner Zeile davor festgelegt',
+  'Compare it with "plugmark manual witnesses".': 'Mit „plugmark manual witnesses“ vergleichen.',
+  'expected one station': 'erwartet wird ein Arbeitsplatz',
+  'the file does not end as a record does': 'die Datei endet nicht wie ein Protokoll',
+  'expected a domain in small letters, like shop.example':
+    'erwartet wird eine Domäne in Kleinbuchstaben, etwa shop.example',
+  'this is not valid UTF-8 text': 'das ist kein gültiger UTF-8-Text',
+  'the content is not canonical JSON': 'der Inhalt ist kein kanonisches JSON',
+  'Ask for the file again from where it came, or correct it at that place.':
+    'Die Datei noch einmal anfordern, wo sie herkam, oder an dieser Stelle berichtigen.',
+  'a byte order mark stands before the JSON': 'vor dem JSON steht eine Bytereihenfolge-Marke',
+  'something follows the end of the JSON': 'hinter dem Ende des JSON steht noch etwas',
+  'expected a comma or the end of the object': 'erwartet wird ein Komma oder das Ende des Objekts',
+  'expected a name in double quotes': 'erwartet wird ein Name in doppelten Anführungszeichen',
+  'the name __proto__ is not accepted': 'der Name __proto__ wird nicht angenommen',
+  'the name {0} stands twice in one object': 'der Name {0} steht zweimal in einem Objekt',
+  'expected a colon': 'erwartet wird ein Doppelpunkt',
+  'expected a comma or the end of the array': 'erwartet wird ein Komma oder das Ende der Liste',
+  'the text ends inside a string': 'der Text endet mitten in einer Zeichenkette',
+  'a control character stands in a string': 'in einer Zeichenkette steht ein Steuerzeichen',
+  'half a surrogate pair stands in a string': 'in einer Zeichenkette steht ein halbes Ersatzzeichenpaar',
+  'an escape in a string is not one of JSON': 'ein Escape in einer Zeichenkette gibt es in JSON nicht',
+  'expected a JSON value': 'erwartet wird ein JSON-Wert',
+  'a number is too large or too long to be held exactly':
+    'eine Zahl ist zu groß oder zu lang, um genau gehalten zu werden',
+  'the number {0} would be read as {1}': 'die Zahl {0} würde als {1} gelesen',
+  'nested deeper than {0} levels': 'tiefer als {0} Ebenen verschachtelt',
+  'Put in the public keys as "keys" of a JSON Web Key set, each with its thumbprint as "kid".':
+    'Die öffentlichen Schlüssel als „keys“ eines JSON-Web-Key-Satzes eintragen, jeden mit seinem Fingerabdruck als „kid“.',
+  'expected the RFC 7638 thumbprint of the key':
+    'erwartet wird der Fingerabdruck des Schlüssels nach RFC 7638',
+  'a key stands twice': 'ein Schlüssel steht zweimal da',
+  'expected base64': 'erwartet wird base64',
+  'expected whole bytes in small hexadecimal digits':
+    'erwartet werden ganze Bytes in kleinen Hexadezimalziffern',
+  '{0} stands in the list of files, and can have no digest there':
+    '{0} steht in der Liste der Dateien und kann dort keine Prüfsumme haben',
+  'the file {0} stands twice in the list of files': 'die Datei {0} steht zweimal in der Liste der Dateien',
+  'job {0} names {1}, which is not in the list of files':
+    'Auftrag {0} nennt {1}, das nicht in der Liste der Dateien steht',
+  'two jobs name the file {0}': 'zwei Aufträge nennen die Datei {0}',
+  'no job names the file {0}': 'kein Auftrag nennt die Datei {0}',
+  "expected the station's own entries alone": 'erwartet werden nur die eigenen Einträge des Arbeitsplatzes',
+  'expected the verifier key of a witness, as "plugmark witness init" writes it':
+    'erwartet wird der Prüfschlüssel eines Zeugen, wie „plugmark witness init“ ihn schreibt',
+  'the station was set up twice': 'der Arbeitsplatz wurde zweimal eingerichtet',
+  'the station was never set up': 'der Arbeitsplatz wurde nie eingerichtet',
+  'a reading of {0} came before its link': 'ein Messwert von {0} kam vor seiner Verbindung',
 };

@@ -379,4 +379,131 @@ export const ENTRIES: Entries = {
   'it is missing': 'falta',
   'You have given no trust list, so that nobody is trusted.':
     'No ha dado ninguna lista de confianza, así que no se confía en nadie.',
+  'Invalid input: expected {0}, received {1}': 'Entrada no válida: se esperaba {0}, se recibió {1}',
+  'Invalid input: expected {0}': 'Entrada no válida: se esperaba {0}',
+  'Unrecognized key: {0}': 'Campo desconocido: {0}',
+  'Too big: expected {0} to have {1} items': 'Demasiado grande: se esperaba {0} de {1} elementos',
+  'Too big: expected {0} to have {1} characters': 'Demasiado largo: se esperaba {0} de {1} caracteres',
+  'Too big: expected {0} to be {1}': 'Demasiado grande: se esperaba {0} {1}',
+  'Too small: expected {0} to have {1} items': 'Demasiado pequeño: se esperaba {0} de {1} elementos',
+  'Too small: expected {0} to have {1} characters': 'Demasiado corto: se esperaba {0} de {1} caracteres',
+  'Too small: expected {0} to be {1}': 'Demasiado pequeño: se esperaba {0} {1}',
+  'Invalid option: expected one of {0}': 'Opción no válida: se esperaba uno de {0}',
+  'Invalid discriminator value. Expected {0}': 'Valor de distinción no válido. Se esperaba {0}',
+  'Invalid string: must match pattern {0}': 'Texto no válido: debe seguir el patrón {0}',
+  'Invalid {0}': 'No válido: {0}',
+  '{0} (and {1} more)': '{0} (y {1} más)',
+  'expected at most {0} attempts': 'se esperaban como máximo {0} intentos',
+  'expected N.m for torque, m for length': 'se esperaba N.m para un par, m para una longitud',
+  'only a torque tool sends an angle': 'solo una herramienta de par envía un ángulo',
+  'expected 32 bytes in base64': 'se esperaban 32 bytes en base64',
+  'expected each appraiser once': 'se esperaba cada evaluador una vez',
+  'expected each part once': 'se esperaba cada pieza una vez',
+  'this is not a checkpoint: expected the lines origin, size and root, an empty line, and one that begins with a dash':
+    'no es un punto de control: se esperaban las líneas origen, tamaño y raíz, una línea vacía y una que empieza con un guion',
+  'Name the file that "plugmark log checkpoint" wrote, unchanged.':
+    'Dar el archivo que escribió «plugmark log checkpoint», sin cambios.',
+  'this disclosure belongs to nothing in the content': 'esta divulgación no pertenece a nada del contenido',
+  '{0} are more than any file has': '{0} son más de las que tiene cualquier archivo',
+  'this disclosure is there twice': 'esta divulgación está dos veces',
+  'longer than {0} characters': 'más largo de {0} caracteres',
+  'expected JSON in strict base64url': 'se esperaba JSON en base64url estricto',
+  'expected a list of three: salt, name, text': 'se esperaba una lista de tres: sal, nombre, texto',
+  'expected a salt of at least 128 bits in base64url':
+    'se esperaba una sal de al menos 128 bits en base64url',
+  'expected the name "{0}"': 'se esperaba el nombre «{0}»',
+  'expected text': 'se esperaba texto',
+  'expected the canonical writing of the list': 'se esperaba la escritura canónica de la lista',
+  '"..." conceals an element of a list, which no record does':
+    '«...» oculta un elemento de una lista, cosa que ningún acta hace',
+  'expected "_sd" alone, with one digest of SHA-256 in base64url':
+    'se esperaba «_sd» solo, con un resumen SHA-256 en base64url',
+  'this digest is there twice': 'este resumen está dos veces',
+  'Ask for the record again from the station that made it.':
+    'Pedir el acta de nuevo al puesto que la elaboró.',
+  'personal text has to be concealed here': 'aquí un texto personal debe estar oculto',
+  'this may not be concealed': 'esto no debe estar oculto',
+  'Ask for it again from the station that wrote it.': 'Pedirlo de nuevo al puesto que lo escribió.',
+  'expected the number of a gauge study, like GS-1':
+    'se esperaba el número de un estudio del medio de medida, como GS-1',
+  "a point of small order or in another writing is nobody's key":
+    'un punto de orden pequeño o escrito de otro modo no es la clave de nadie',
+  'expected an Ed25519 public key: 32 bytes in base64url':
+    'se esperaba una clave pública Ed25519: 32 bytes en base64url',
+  'expected strict base64url': 'se esperaba base64url estricto',
+  'expected disclosures in the first signature alone':
+    'las divulgaciones se esperan solo en la primera firma',
+  'Make it again with "plugmark log prove consistency".':
+    'Volver a crearlo con «plugmark log prove consistency».',
+  'expected 128 bits in base64url': 'se esperaban 128 bits en base64url',
+  'expected job: and the number of the job': 'se esperaba job: y el número de la orden',
+  'the file has control characters': 'el archivo tiene caracteres de control',
+  'it has more than {0} lines': 'tiene más de {0} líneas',
+  'the line "quorum" is missing': 'falta la línea «quorum»',
+  'expected a line of log, witness, group or quorum': 'se esperaba una línea de log, witness, group o quorum',
+  'expected: log, the verifier key of the log, and its address where it has one':
+    'se esperaba: log, la clave de verificación del registro y su dirección si la tiene',
+  'two logs have this key': 'dos registros tienen esta clave',
+  'a witness has this key, and nobody is his own witness':
+    'un testigo tiene esta clave, y nadie es testigo de sí mismo',
+  'expected: witness, a name, its verifier key for cosignatures (Ed25519 or ML-DSA-44), and its address where it has one':
+    'se esperaba: witness, un nombre, su clave de verificación de cofirmas (Ed25519 o ML-DSA-44) y su dirección si la tiene',
+  'this name is taken': 'este nombre está ocupado',
+  'two witnesses have this key': 'dos testigos tienen esta clave',
+  'a log has this key, and nobody is his own witness':
+    'un registro tiene esta clave, y nadie es testigo de sí mismo',
+  'expected: group, a name, how many of its members (or any, or all), and its members':
+    'se esperaba: group, un nombre, cuántos de sus miembros (o any, o all) y sus miembros',
+  'a member is defined by no line before': 'un miembro no está definido en ninguna línea anterior',
+  'a member is in a group already': 'un miembro ya está en un grupo',
+  'expected: quorum, and the name of a witness or a group, or none':
+    'se esperaba: quorum y el nombre de un testigo o de un grupo, o none',
+  'there is a second line "quorum"': 'hay una segunda línea «quorum»',
+  'the quorum is defined by no line before': 'el quórum no está definido en ninguna línea anterior',
+  'Compare it with "plugmark manual witnesses".': 'Compararla con «plugmark manual witnesses».',
+  'expected one station': 'se esperaba un puesto',
+  'the file does not end as a record does': 'el archivo no termina como un acta',
+  'expected a domain in small letters, like shop.example':
+    'se esperaba un dominio en minúsculas, como shop.example',
+  'this is not valid UTF-8 text': 'no es texto UTF-8 válido',
+  'the content is not canonical JSON': 'el contenido no es JSON canónico',
+  'Ask for the file again from where it came, or correct it at that place.':
+    'Pedir el archivo de nuevo a quien lo envió o corregirlo en ese lugar.',
+  'a byte order mark stands before the JSON': 'hay una marca de orden de bytes delante del JSON',
+  'something follows the end of the JSON': 'hay algo detrás del final del JSON',
+  'expected a comma or the end of the object': 'se esperaba una coma o el final del objeto',
+  'expected a name in double quotes': 'se esperaba un nombre entre comillas dobles',
+  'the name __proto__ is not accepted': 'el nombre __proto__ no se acepta',
+  'the name {0} stands twice in one object': 'el nombre {0} está dos veces en un objeto',
+  'expected a colon': 'se esperaban dos puntos',
+  'expected a comma or the end of the array': 'se esperaba una coma o el final de la lista',
+  'the text ends inside a string': 'el texto termina dentro de una cadena',
+  'a control character stands in a string': 'hay un carácter de control en una cadena',
+  'half a surrogate pair stands in a string': 'hay medio par sustituto en una cadena',
+  'an escape in a string is not one of JSON': 'un escape en una cadena no es de JSON',
+  'expected a JSON value': 'se esperaba un valor JSON',
+  'a number is too large or too long to be held exactly':
+    'un número es demasiado grande o largo para guardarse con exactitud',
+  'the number {0} would be read as {1}': 'el número {0} se leería como {1}',
+  'nested deeper than {0} levels': 'anidado a más de {0} niveles',
+  'Put in the public keys as "keys" of a JSON Web Key set, each with its thumbprint as "kid".':
+    'Poner las claves públicas como «keys» de un conjunto JSON Web Key, cada una con su huella como «kid».',
+  'expected the RFC 7638 thumbprint of the key': 'se esperaba la huella de la clave según RFC 7638',
+  'a key stands twice': 'una clave está dos veces',
+  'expected base64': 'se esperaba base64',
+  'expected whole bytes in small hexadecimal digits':
+    'se esperaban bytes enteros en cifras hexadecimales minúsculas',
+  '{0} stands in the list of files, and can have no digest there':
+    '{0} está en la lista de archivos y allí no puede tener resumen',
+  'the file {0} stands twice in the list of files': 'el archivo {0} está dos veces en la lista de archivos',
+  'job {0} names {1}, which is not in the list of files':
+    'la orden {0} nombra {1}, que no está en la lista de archivos',
+  'two jobs name the file {0}': 'dos órdenes nombran el archivo {0}',
+  'no job names the file {0}': 'ninguna orden nombra el archivo {0}',
+  "expected the station's own entries alone": 'se esperaban solo las entradas propias del puesto',
+  'expected the verifier key of a witness, as "plugmark witness init" writes it':
+    'se esperaba la clave de verificación de un testigo, como la escribe «plugmark witness init»',
+  'the station was set up twice': 'el puesto se configuró dos veces',
+  'the station was never set up': 'el puesto nunca se configuró',
+  'a reading of {0} came before its link': 'una lectura de {0} llegó antes de su enlace',
 };

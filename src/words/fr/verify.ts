@@ -379,4 +379,130 @@ export const ENTRIES: Entries = {
   'it is missing': 'il manque',
   'You have given no trust list, so that nobody is trusted.':
     "Vous n'avez donné aucune liste de confiance, si bien que personne n'est fiable.",
+  'Invalid input: expected {0}, received {1}': 'Entrée non valable : attendu {0}, reçu {1}',
+  'Invalid input: expected {0}': 'Entrée non valable : attendu {0}',
+  'Unrecognized key: {0}': 'Champ inconnu : {0}',
+  'Too big: expected {0} to have {1} items': 'Trop grand : attendu {0} de {1} éléments',
+  'Too big: expected {0} to have {1} characters': 'Trop long : attendu {0} de {1} caractères',
+  'Too big: expected {0} to be {1}': 'Trop grand : attendu {0} {1}',
+  'Too small: expected {0} to have {1} items': 'Trop petit : attendu {0} de {1} éléments',
+  'Too small: expected {0} to have {1} characters': 'Trop court : attendu {0} de {1} caractères',
+  'Too small: expected {0} to be {1}': 'Trop petit : attendu {0} {1}',
+  'Invalid option: expected one of {0}': "Choix non valable : attendu l'un de {0}",
+  'Invalid discriminator value. Expected {0}': 'Valeur de distinction non valable. Attendu {0}',
+  'Invalid string: must match pattern {0}': 'Texte non valable : doit suivre le motif {0}',
+  'Invalid {0}': 'Non valable : {0}',
+  '{0} (and {1} more)': '{0} (et {1} de plus)',
+  'expected at most {0} attempts': '{0} essais au plus sont attendus',
+  'expected N.m for torque, m for length': 'attendu : N.m pour un couple, m pour une longueur',
+  'only a torque tool sends an angle': 'seul un outil dynamométrique envoie un angle',
+  'expected 32 bytes in base64': 'attendu : 32 octets en base64',
+  'expected each appraiser once': 'attendu : chaque opérateur une fois',
+  'expected each part once': 'attendu : chaque pièce une fois',
+  'this is not a checkpoint: expected the lines origin, size and root, an empty line, and one that begins with a dash':
+    "ce n'est pas un point de contrôle : attendu les lignes origine, taille et racine, une ligne vide, et une qui commence par un tiret",
+  'Name the file that "plugmark log checkpoint" wrote, unchanged.':
+    'Donner le fichier écrit par « plugmark log checkpoint », inchangé.',
+  'this disclosure belongs to nothing in the content':
+    "cette divulgation n'appartient à rien dans le contenu",
+  '{0} are more than any file has': "{0}, c'est plus qu'aucun fichier n'en a",
+  'this disclosure is there twice': 'cette divulgation y est deux fois',
+  'longer than {0} characters': 'plus long que {0} caractères',
+  'expected JSON in strict base64url': 'attendu : du JSON en base64url strict',
+  'expected a list of three: salt, name, text': 'attendu : une liste de trois : sel, nom, texte',
+  'expected a salt of at least 128 bits in base64url': "attendu : un sel d'au moins 128 bits en base64url",
+  'expected the name "{0}"': 'attendu : le nom « {0} »',
+  'expected text': 'attendu : du texte',
+  'expected the canonical writing of the list': "attendu : l'écriture canonique de la liste",
+  '"..." conceals an element of a list, which no record does':
+    "« ... » cache un élément d'une liste, ce qu'aucun relevé ne fait",
+  'expected "_sd" alone, with one digest of SHA-256 in base64url':
+    'attendu : « _sd » seul, avec une empreinte SHA-256 en base64url',
+  'this digest is there twice': 'cette empreinte y est deux fois',
+  'Ask for the record again from the station that made it.': "Redemander le relevé au poste qui l'a établi.",
+  'personal text has to be concealed here': 'un texte personnel doit être caché ici',
+  'this may not be concealed': 'ceci ne doit pas être caché',
+  'Ask for it again from the station that wrote it.': "Le redemander au poste qui l'a écrit.",
+  'expected the number of a gauge study, like GS-1':
+    "attendu : le numéro d'une étude de moyen de mesure, comme GS-1",
+  "a point of small order or in another writing is nobody's key":
+    "un point de petit ordre ou autrement écrit n'est la clé de personne",
+  'expected an Ed25519 public key: 32 bytes in base64url':
+    'attendu : une clé publique Ed25519 : 32 octets en base64url',
+  'expected strict base64url': 'attendu : du base64url strict',
+  'expected disclosures in the first signature alone':
+    'les divulgations sont attendues dans la première signature seule',
+  'Make it again with "plugmark log prove consistency".':
+    'Le refaire avec « plugmark log prove consistency ».',
+  'expected 128 bits in base64url': 'attendu : 128 bits en base64url',
+  'expected job: and the number of the job': "attendu : job: et le numéro de l'ordre",
+  'the file has control characters': 'le fichier a des caractères de commande',
+  'it has more than {0} lines': 'il a plus de {0} lignes',
+  'the line "quorum" is missing': 'la ligne « quorum » manque',
+  'expected a line of log, witness, group or quorum': 'attendu : une ligne log, witness, group ou quorum',
+  'expected: log, the verifier key of the log, and its address where it has one':
+    "attendu : log, la clé de vérification du journal, et son adresse s'il en a une",
+  'two logs have this key': 'deux journaux ont cette clé',
+  'a witness has this key, and nobody is his own witness':
+    "un témoin a cette clé, et nul n'est son propre témoin",
+  'expected: witness, a name, its verifier key for cosignatures (Ed25519 or ML-DSA-44), and its address where it has one':
+    "attendu : witness, un nom, sa clé de vérification des cosignatures (Ed25519 ou ML-DSA-44), et son adresse s'il en a une",
+  'this name is taken': 'ce nom est pris',
+  'two witnesses have this key': 'deux témoins ont cette clé',
+  'a log has this key, and nobody is his own witness':
+    "un journal a cette clé, et nul n'est son propre témoin",
+  'expected: group, a name, how many of its members (or any, or all), and its members':
+    'attendu : group, un nom, combien de ses membres (ou any, ou all), et ses membres',
+  'a member is defined by no line before': "un membre n'est défini par aucune ligne précédente",
+  'a member is in a group already': 'un membre est déjà dans un groupe',
+  'expected: quorum, and the name of a witness or a group, or none':
+    "attendu : quorum, et le nom d'un témoin ou d'un groupe, ou none",
+  'there is a second line "quorum"': 'il y a une seconde ligne « quorum »',
+  'the quorum is defined by no line before': "le quorum n'est défini par aucune ligne précédente",
+  'Compare it with "plugmark manual witnesses".': 'La comparer à « plugmark manual witnesses ».',
+  'expected one station': 'attendu : un poste',
+  'the file does not end as a record does': 'le fichier ne se termine pas comme un relevé',
+  'expected a domain in small letters, like shop.example':
+    'attendu : un domaine en minuscules, comme shop.example',
+  'this is not valid UTF-8 text': "ce n'est pas du texte UTF-8 valable",
+  'the content is not canonical JSON': "le contenu n'est pas du JSON canonique",
+  'Ask for the file again from where it came, or correct it at that place.':
+    "Redemander le fichier à qui l'a envoyé, ou le corriger à cet endroit.",
+  'a byte order mark stands before the JSON': "une marque d'ordre des octets précède le JSON",
+  'something follows the end of the JSON': 'quelque chose suit la fin du JSON',
+  'expected a comma or the end of the object': "attendu : une virgule ou la fin de l'objet",
+  'expected a name in double quotes': 'attendu : un nom entre guillemets doubles',
+  'the name __proto__ is not accepted': "le nom __proto__ n'est pas accepté",
+  'the name {0} stands twice in one object': 'le nom {0} est deux fois dans un objet',
+  'expected a colon': 'attendu : deux-points',
+  'expected a comma or the end of the array': 'attendu : une virgule ou la fin de la liste',
+  'the text ends inside a string': 'le texte se termine dans une chaîne',
+  'a control character stands in a string': 'un caractère de commande est dans une chaîne',
+  'half a surrogate pair stands in a string': 'une moitié de paire de substitution est dans une chaîne',
+  'an escape in a string is not one of JSON': "un échappement dans une chaîne n'est pas du JSON",
+  'expected a JSON value': 'attendu : une valeur JSON',
+  'a number is too large or too long to be held exactly':
+    'un nombre est trop grand ou trop long pour être tenu exactement',
+  'the number {0} would be read as {1}': 'le nombre {0} serait lu {1}',
+  'nested deeper than {0} levels': 'imbriqué à plus de {0} niveaux',
+  'Put in the public keys as "keys" of a JSON Web Key set, each with its thumbprint as "kid".':
+    "Mettre les clés publiques comme « keys » d'un ensemble JSON Web Key, chacune avec son empreinte comme « kid ».",
+  'expected the RFC 7638 thumbprint of the key': "attendu : l'empreinte de la clé selon RFC 7638",
+  'a key stands twice': 'une clé y est deux fois',
+  'expected base64': 'attendu : du base64',
+  'expected whole bytes in small hexadecimal digits':
+    'attendu : des octets entiers en chiffres hexadécimaux minuscules',
+  '{0} stands in the list of files, and can have no digest there':
+    "{0} est dans la liste des fichiers, et ne peut pas y avoir d'empreinte",
+  'the file {0} stands twice in the list of files': 'le fichier {0} est deux fois dans la liste des fichiers',
+  'job {0} names {1}, which is not in the list of files':
+    "l'ordre {0} nomme {1}, qui n'est pas dans la liste des fichiers",
+  'two jobs name the file {0}': 'deux ordres nomment le fichier {0}',
+  'no job names the file {0}': 'aucun ordre ne nomme le fichier {0}',
+  "expected the station's own entries alone": 'attendu : les entrées propres du poste seules',
+  'expected the verifier key of a witness, as "plugmark witness init" writes it':
+    "attendu : la clé de vérification d'un témoin, telle que « plugmark witness init » l'écrit",
+  'the station was set up twice': 'le poste a été installé deux fois',
+  'the station was never set up': "le poste n'a jamais été installé",
+  'a reading of {0} came before its link': 'une mesure de {0} est venue avant sa liaison',
 };
