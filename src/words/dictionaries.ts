@@ -7,6 +7,7 @@ const PARTS: Readonly<
 > = {
   de: () =>
     Promise.all([
+      import('./de/audit.ts'),
       import('./de/verify.ts'),
       import('./de/bench.ts'),
       import('./de/table.ts'),
@@ -15,6 +16,7 @@ const PARTS: Readonly<
     ]),
   fr: () =>
     Promise.all([
+      import('./fr/audit.ts'),
       import('./fr/verify.ts'),
       import('./fr/bench.ts'),
       import('./fr/table.ts'),
@@ -23,6 +25,7 @@ const PARTS: Readonly<
     ]),
   es: () =>
     Promise.all([
+      import('./es/audit.ts'),
       import('./es/verify.ts'),
       import('./es/bench.ts'),
       import('./es/table.ts'),
