@@ -1,5 +1,7 @@
 import type { z } from 'zod';
+import { issueText } from './issue-text.ts';
 import type { ProblemCode } from './problem-code.ts';
+import { type Sentence, w } from './words/catalogue.ts';
 
 /**
  * Something wrong that a person can act on. `where` is the place (file, JSON path, byte offset, field),
@@ -11,6 +13,23 @@ export interface Problem {
   readonly next: string;
   readonly where?: string;
 }
+
+/** A problem that is said in the language of whoever reads it, whenever he does. */
+export const spokenProblem = (
+  code: ProblemCode,
+  where: string,
+  message: Sentence,
+  next: Sentence,
+): Problem => ({
+  code,
+  where,
+  get message() {
+    return message();
+  },
+  get next() {
+    return next();
+  },
+});
 
 /** A {@link Problem} on its way up through code that cannot handle it; the command line prints it as one sentence. */
 export class ProblemError extends Error {
@@ -33,14 +52,20 @@ export function pathText(path: readonly PropertyKey[]): string {
 }
 
 /** The first zod issue as a {@link Problem} that names the file and the JSON path. */
-export function problemFromZod(error: z.ZodError, file: string, code: ProblemCode, next: string): Problem {
+export function problemFromZod(
+  error: z.ZodError,
+  file: string,
+  code: ProblemCode,
+  next: string | Sentence,
+): Problem {
   const issue = error.issues[0];
   const more = error.issues.length - 1;
   const path = issue === undefined ? '' : pathText(issue.path);
-  return {
+  const english = issue?.message ?? 'not readable';
+  return spokenProblem(
     code,
-    where: path === '' ? file : `${file}: ${path}`,
-    message: `${issue?.message ?? 'not readable'}${more > 0 ? ` (and ${more} more)` : ''}`,
-    next,
-  };
+    path === '' ? file : `${file}: ${path}`,
+    () => (more > 0 ? w`${issueText(english)} (and ${more} more)` : issueText(english)),
+    typeof next === 'string' ? () => next : next,
+  );
 }

@@ -16,6 +16,7 @@ import {
   type Predicted,
   predict,
 } from '../statistics/drift.ts';
+import { w } from '../words/catalogue.ts';
 import type { Check } from './calibrations.ts';
 import { dayNumber, isoDay } from './days.ts';
 
@@ -172,15 +173,15 @@ const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 const noCertificate = (): Problem => ({
   code: 'no-certificate',
   where: 'certificates',
-  message: 'this tool has no certificate',
-  next: 'Name its certificate in the station file, and keep older ones with "plugmark certificates keep".',
+  message: w`this tool has no certificate`,
+  next: w`Name its certificate in the station file, and keep older ones with "plugmark certificates keep".`,
 });
 
 const oneCertificate = (): Problem => ({
   code: 'one-certificate',
   where: 'certificates',
-  message: 'one certificate cannot show a drift',
-  next: 'Keep older ones with "plugmark certificates keep", or look again after its next calibration.',
+  message: w`one certificate cannot show a drift`,
+  next: w`Keep older ones with "plugmark certificates keep", or look again after its next calibration.`,
 });
 
 const noLine = (checks: number, periods: number): Problem => ({
@@ -188,7 +189,7 @@ const noLine = (checks: number, periods: number): Problem => ({
   where: 'certificates',
   message:
     periods > 1
-      ? `no two of ${checks} certificates are between the same adjustments, on different days and at the same point, so none shows a drift`
-      : `no two of ${checks} certificates are of different days and at the same point, so none shows a drift`,
-  next: 'Have it calibrated at the same points, before and after an adjustment.',
+      ? w`no two of ${checks} certificates are between the same adjustments, on different days and at the same point, so none shows a drift`
+      : w`no two of ${checks} certificates are of different days and at the same point, so none shows a drift`,
+  next: w`Have it calibrated at the same points, before and after an adjustment.`,
 });

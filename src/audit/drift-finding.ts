@@ -7,6 +7,7 @@ import { calibratedAt } from '../metrology/calibration.ts';
 import type { PermissibleDeviation } from '../metrology/permissible.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import type { AttemptRow } from './attempt.ts';
 import { certificatesOf, periodsOf } from './calibrations.ts';
 import { type CertificateLines, certificateLines, firstBeyond } from './certificate-line.ts';
@@ -95,8 +96,8 @@ export function permissibleOf(
   return err({
     code: 'permissible-deviation-missing',
     where: id,
-    message: 'nothing says how far this tool may be off',
-    next: 'Give it with --permissible, in per cent.',
+    message: w`nothing says how far this tool may be off`,
+    next: w`Give it with --permissible, in per cent.`,
   });
 }
 
@@ -106,20 +107,20 @@ function median(values: readonly number[]): number | null {
 
 const noPulls = (): Problem => ({
   code: 'no-pulls',
-  message: 'the readings of a gauge show the plugs, not the gauge',
-  next: 'Only its certificates can show a drift.',
+  message: w`the readings of a gauge show the plugs, not the gauge`,
+  next: w`Only its certificates can show a drift.`,
 });
 
 const noSerial = ({ id }: Instrument): Problem => ({
   code: 'serial-missing',
   where: id,
-  message: 'without a serial number nobody can tell which certificates belong to this tool',
-  next: 'Give the serial number that is marked on the tool.',
+  message: w`without a serial number nobody can tell which certificates belong to this tool`,
+  next: w`Give the serial number that is marked on the tool.`,
 });
 
 const nothingToSay = (name: string, pulls: Problem, certificates: Problem): Problem => ({
   code: pulls.code,
   where: name,
-  message: `${pulls.message}; and ${certificates.message}`,
+  message: w`${pulls.message}; and ${certificates.message}`,
   next: certificates.next,
 });

@@ -10,6 +10,7 @@ import { err, ok, type Result } from '../result.ts';
 import { coverageFactor, type Drift, fitDrift, lineAt } from '../statistics/drift.ts';
 import { type Estimated, type EwmaChart, ewmaChart } from '../statistics/ewma.ts';
 import { mean, momentsOf } from '../statistics/moments.ts';
+import { plural, w } from '../words/catalogue.ts';
 import type { AttemptRow } from './attempt.ts';
 import { dayNumber, isoDay } from './days.ts';
 
@@ -174,13 +175,16 @@ function standingSignal(chart: EwmaChart, days: readonly DayOfUse[]): string | n
 const tooFew = (days: number): Problem => ({
   code: 'too-few',
   where: 'days',
-  message: `${days} day${days === 1 ? '' : 's'} of use since the calibration ${days === 1 ? 'is' : 'are'} too few; the chart needs ${BASELINE_DAYS}`,
-  next: 'Look again when it was used on more days.',
+  message: w`${plural(days, {
+    one: '# day of use since the calibration',
+    other: '# days of use since the calibration',
+  })}: too few; the chart needs ${BASELINE_DAYS}`,
+  next: w`Look again when it was used on more days.`,
 });
 
 const noSpread = (): Problem => ({
   code: 'no-spread',
   where: 'days',
-  message: 'the first days of use all give the same figure, so there is no spread to compare with',
-  next: 'Check whether the tool shows enough digits.',
+  message: w`the first days of use all give the same figure, so there is no spread to compare with`,
+  next: w`Check whether the tool shows enough digits.`,
 });

@@ -1,5 +1,6 @@
 /** What the reader's policy makes of a record: whether enough witnesses cosigned the log that contains it, and whose log it is. */
-import { type Check, failed, passed } from './check.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
+import { type Check, failed, notLookedAt, passed } from './check.ts';
 import { isSignedBy, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
 import { type PublicJwk, thumbprint } from './jwk.ts';
 import type { LaterLog } from './later-log.ts';
@@ -57,21 +58,21 @@ export function witnessesOf(
   readAt: string | null,
 ): PolicyFinding {
   const keys = logKeys(policy, own.origin, known);
-  if (keys.length === 0) return none(`Your policy does not name this log, ${own.origin}.`);
+  if (keys.length === 0) return none(sentence`Your policy does not name this log, ${own.origin}.`);
   const inside = isSignedBy(own, keys) ? policyFinding(policy, own, known, readAt) : null;
   if (note === null || (inside !== null && inside.check.outcome !== 'failed'))
-    return inside ?? none('No key of this log that your policy names signed the checkpoint inside.');
+    return inside ?? none(sentence`No key of this log that your policy names signed the checkpoint inside.`);
   const read = readCheckpoint(note.checkpoint, 'note');
-  if (!read.ok) return none('The note of the witnesses that came with it is no checkpoint.');
+  if (!read.ok) return none(sentence`The note of the witnesses that came with it is no checkpoint.`);
   const later = read.value;
   if (later.origin !== own.origin || !isSignedBy(later, keys))
-    return none('The note of the witnesses that came with it is not of this log.');
+    return none(sentence`The note of the witnesses that came with it is not of this log.`);
   if (later.size === own.size && toBase64(later.root) !== toBase64(own.root))
     return { check: twoHistories(own.size), before: null };
   const path = note.path.map(fromBase64).filter((hash) => hash !== null);
   if (!consistencyHolds(own, later, path))
     return none(
-      'The note of the witnesses that came with it does not show that they saw the log of this record.',
+      sentence`The note of the witnesses that came with it does not show that they saw the log of this record.`,
     );
   return policyFinding(policy, later, known, readAt);
 }
@@ -86,31 +87,35 @@ export function policyFinding(
   const own = policy.witnesses.find(({ key }) => 'jwk' in key && known.some(({ x }) => x === key.jwk.x));
   if (own !== undefined)
     return none(
-      `Your policy names ${own.name} as a witness, and its key is one of the station itself: nobody is his own witness.`,
+      sentence`Your policy names ${own.name} as a witness, and its key is one of the station itself: nobody is his own witness.`,
     );
   const found = witnessedBy(policy, checkpoint, readAt);
   if (found === null)
-    return none('A cosignature of a witness that your policy names does not hold: the note was changed.');
-  if (!found.enough) return none(`${countText(found)}, and your policy asks for more.`);
+    return none(
+      sentence`A cosignature of a witness that your policy names does not hold: the note was changed.`,
+    );
+  if (!found.enough) return none(sentence`${countText(found)}, and your policy asks for more.`);
   if (found.since === null)
     return {
-      check: { name: WITNESSES, outcome: 'not-applicable', detail: 'Your policy asks for no witness.' },
+      check: notLookedAt(WITNESSES, sentence`Your policy asks for no witness.`),
       before: null,
     };
-  const detail = `${countText(found)}: nobody can rewrite the first ${checkpoint.size} entries of the log without them.`;
+  const detail = sentence`${countText(found)}: nobody can rewrite the first ${checkpoint.size} entries of the log without them.`;
   return { check: passed(WITNESSES, detail), before: found.since };
 }
 
-function countText({ by, of, since }: Witnessed): string {
-  const names = by.length === 0 ? '' : ` (${by.map(({ witness }) => witness).join(', ')})`;
+function countText({ by, of, since }: Witnessed): Sentence {
+  const names = by.map(({ witness }) => witness).join(', ');
   const on = since ?? by.at(-1)?.at;
-  return `Cosigned by ${by.length} of ${of}${on === undefined ? '' : ` on ${on}`}${names}`;
+  return on === undefined
+    ? sentence`Cosigned by 0 of ${of}`
+    : sentence`Cosigned by ${by.length} of ${of} on ${on} (${names})`;
 }
 
-const none = (detail: string): PolicyFinding => ({ check: failed(WITNESSES, detail), before: null });
+const none = (detail: Sentence): PolicyFinding => ({ check: failed(WITNESSES, detail), before: null });
 
 const twoHistories = (size: number) =>
   failed(
     'one history',
-    `TWO HISTORIES: the station signed two different logs of ${size} entries, and witnesses saw the other one.`,
+    sentence`TWO HISTORIES: the station signed two different logs of ${size} entries, and witnesses saw the other one.`,
   );

@@ -1,10 +1,11 @@
 /** Finds the first place where the entries of one stream do not follow one another. */
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import type { AnyEntry } from './log.ts';
 
 /** The first entry that does not follow; `index` counts from 0 in the list that was checked. */
 export interface StreamBreak {
   readonly index: number;
-  readonly message: string;
+  readonly message: Sentence;
 }
 
 /** Checks that these are all entries of one stream from its first on, in the order of the log. */
@@ -16,11 +17,11 @@ export function checkStream(entries: readonly AnyEntry[], stream: string): Strea
   return null;
 }
 
-function broken(entry: AnyEntry, due: number, before: AnyEntry | undefined, stream: string): string | null {
+function broken(entry: AnyEntry, due: number, before: AnyEntry | undefined, stream: string): Sentence | null {
   if (entry.stream !== stream)
-    return `entry ${entry.seq} belongs to ${JSON.stringify(entry.stream)}, not to ${stream}`;
-  if (entry.n !== due) return `entry n=${entry.n} stands where n=${due} is due`;
+    return sentence`entry ${entry.seq} belongs to ${JSON.stringify(entry.stream)}, not to ${stream}`;
+  if (entry.n !== due) return sentence`entry n=${entry.n} stands where n=${due} is due`;
   if (before !== undefined && entry.seq <= before.seq)
-    return `entry ${entry.seq} stands after entry ${before.seq}`;
+    return sentence`entry ${entry.seq} stands after entry ${before.seq}`;
   return null;
 }

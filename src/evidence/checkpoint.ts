@@ -4,8 +4,9 @@
  *
  *     origin ⏎ size ⏎ base64 root ⏎ ⏎ — name base64(key ID ‖ signature) ⏎
  */
-import type { Problem } from '../problem.ts';
+import { type Problem, spokenProblem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { sentence } from '../words/catalogue.ts';
 import type { PublicJwk } from './jwk.ts';
 import { type Note, readNote, signersOf, signNote } from './note.ts';
 import { fromBase64, toBase64 } from './platform/bytes.ts';
@@ -51,12 +52,10 @@ export function readCheckpoint(note: string | Uint8Array, where: string): Result
 
 const SIZE = /^(0|[1-9]\d{0,15})$/;
 
-function notACheckpoint(where: string): Problem {
-  return {
-    code: 'checkpoint-form',
+const notACheckpoint = (where: string): Problem =>
+  spokenProblem(
+    'checkpoint-form',
     where,
-    message:
-      'this is not a checkpoint: expected the lines origin, size and root, an empty line, and one that begins with a dash',
-    next: 'Name the file that "plugmark log checkpoint" wrote, unchanged.',
-  };
-}
+    sentence`this is not a checkpoint: expected the lines origin, size and root, an empty line, and one that begins with a dash`,
+    sentence`Name the file that "plugmark log checkpoint" wrote, unchanged.`,
+  );

@@ -1,5 +1,6 @@
 /** What the two clocks of a job say of one another: the monotonic one cannot run back, the wall clock may be set. */
 import { lastTakenUs } from '../pull/trace.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import type { LogEntry, StationEntry } from './log.ts';
 
 /** A jump of the wall clock against the monotonic one. */
@@ -12,7 +13,7 @@ export interface ClockJump {
 
 export interface ClockReport {
   /** Why the times cannot be what a station wrote; null when they can. */
-  readonly fault: string | null;
+  readonly fault: Sentence | null;
   readonly jumps: readonly ClockJump[];
 }
 
@@ -42,11 +43,11 @@ export function checkClock(
     const before = entries[i - 1];
     const fresh = before === undefined || CLOCK_ANEW.has(entry.event.type);
     if (!fresh && entry.monoUs < before.monoUs)
-      return { fault: `the monotonic clock runs back at entry n=${entry.n}`, jumps };
+      return { fault: sentence`the monotonic clock runs back at entry n=${entry.n}`, jumps };
     noteSource(replayed, entry);
     const last = isReplayed(replayed, entry) ? null : lastSampleUs(entry);
     if (last !== null && last > entry.monoUs)
-      return { fault: `entry n=${entry.n} holds a sample from after it was written`, jumps };
+      return { fault: sentence`entry n=${entry.n} holds a sample from after it was written`, jumps };
     const station = background.findLast(({ seq }) => seq < entry.seq && seq > (before?.seq ?? 0));
     const ahead = before === undefined ? 0 : aheadMs(before, entry, fresh);
     const behind = station === undefined ? 0 : aheadMs(station, entry, true);

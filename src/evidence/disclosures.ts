@@ -5,8 +5,9 @@
  * reader sees that something is withheld, and where; elements of arrays are never concealed, so that none can vanish.
  */
 import { WITHHELD } from '../personal.ts';
-import { type Problem, pathText } from '../problem.ts';
+import { type Problem, pathText, spokenProblem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import { canonicalBytes, isList, type JsonValue } from './canonical.ts';
 import { type Place, replacedAt } from './personal-places.ts';
 import { fromBase64url, isSame, toBase64url, utf8 } from './platform/bytes.ts';
@@ -73,7 +74,10 @@ export function revealed(
     const [unused] = reveal.unused();
     if (unused !== undefined)
       return err(
-        problem(`${source}: disclosures[${unused}]`, 'this disclosure belongs to nothing in the content'),
+        problem(
+          `${source}: disclosures[${unused}]`,
+          sentence`this disclosure belongs to nothing in the content`,
+        ),
       );
     return ok({ value, concealed: reveal.concealed });
   } catch (fault) {
@@ -93,32 +97,35 @@ function readDisclosures(
   source: string,
 ): Result<ReadonlyMap<string, Disclosed>> {
   if (disclosures.length > MAX_DISCLOSURES)
-    return err(problem(`${source}: disclosures`, `${disclosures.length} are more than any file has`));
+    return err(problem(`${source}: disclosures`, sentence`${disclosures.length} are more than any file has`));
   const byDigest = new Map<string, Disclosed>();
   for (const [index, disclosure] of disclosures.entries()) {
     const where = `${source}: disclosures[${index}]`;
     const one = readDisclosure(disclosure);
-    if (typeof one === 'string') return err(problem(where, one));
+    if (typeof one === 'function') return err(problem(where, one));
     const digest = digestOf(disclosure);
-    if (byDigest.has(digest)) return err(problem(where, 'this disclosure is there twice'));
+    if (byDigest.has(digest)) return err(problem(where, sentence`this disclosure is there twice`));
     byDigest.set(digest, { index, ...one });
   }
   return ok(byDigest);
 }
 
-function readDisclosure(disclosure: string): { readonly salt: string; readonly text: string } | string {
-  if (disclosure.length > MAX_DISCLOSURE) return `longer than ${MAX_DISCLOSURE} characters`;
+function readDisclosure(disclosure: string): { readonly salt: string; readonly text: string } | Sentence {
+  if (disclosure.length > MAX_DISCLOSURE) return sentence`longer than ${MAX_DISCLOSURE} characters`;
   const bytes = fromBase64url(disclosure);
   const json = bytes === null ? null : parseStrictJson(bytes, 'disclosure');
-  if (bytes === null || !json?.ok) return 'expected JSON in strict base64url';
+  if (bytes === null || !json?.ok) return sentence`expected JSON in strict base64url`;
   const { value } = json;
-  if (!Array.isArray(value) || value.length !== 3) return 'expected a list of three: salt, name, text';
+  if (!Array.isArray(value) || value.length !== 3)
+    return sentence`expected a list of three: salt, name, text`;
   const [salt, name, text] = value;
   if (typeof salt !== 'string' || fromBase64url(salt) === null || salt.length < SALT_CHARACTERS)
-    return 'expected a salt of at least 128 bits in base64url';
-  if (name !== MEMBER) return `expected the name "${MEMBER}"`;
-  if (typeof text !== 'string') return 'expected text';
-  return isSame(canonicalBytes(value), bytes) ? { salt, text } : 'expected the canonical writing of the list';
+    return sentence`expected a salt of at least 128 bits in base64url`;
+  if (name !== MEMBER) return sentence`expected the name "${MEMBER}"`;
+  if (typeof text !== 'string') return sentence`expected text`;
+  return isSame(canonicalBytes(value), bytes)
+    ? { salt, text }
+    : sentence`expected the canonical writing of the list`;
 }
 
 class Refused extends Error {
@@ -156,7 +163,7 @@ class Revealing {
     }
     if ('_sd' in value) return this.#text(value, [...this.#path]);
     if ('...' in value)
-      throw this.#refused(this.#path, '"..." conceals an element of a list, which no record does');
+      throw this.#refused(this.#path, sentence`"..." conceals an element of a list, which no record does`);
     let changed: [string, JsonValue][] | null = null;
     for (const name of Object.keys(value)) {
       const member = value[name] ?? null;
@@ -183,22 +190,23 @@ class Revealing {
     const [[, digests] = [], ...others] = Object.entries(value);
     const [digest, ...more] = Array.isArray(digests) ? digests : [];
     if (others.length > 0 || more.length > 0 || typeof digest !== 'string' || !DIGEST.test(digest))
-      throw this.#refused(place, 'expected "_sd" alone, with one digest of SHA-256 in base64url');
-    if (this.#digests.has(digest)) throw this.#refused(place, 'this digest is there twice');
+      throw this.#refused(place, sentence`expected "_sd" alone, with one digest of SHA-256 in base64url`);
+    if (this.#digests.has(digest)) throw this.#refused(place, sentence`this digest is there twice`);
     this.#digests.add(digest);
     const disclosed = this.#byDigest.get(digest);
     this.concealed.push(disclosed === undefined ? { place, digest } : { place, salt: disclosed.salt });
     return disclosed?.text ?? WITHHELD;
   }
 
-  #refused(place: Place, message: string): Refused {
+  #refused(place: Place, message: Sentence): Refused {
     return new Refused(problem(`${this.#source}: ${pathText(place)}`, message));
   }
 }
 
-const problem = (where: string, message: string): Problem => ({
-  code: 'disclosure',
-  where,
-  message,
-  next: 'Ask for the record again from the station that made it.',
-});
+const problem = (where: string, message: Sentence): Problem =>
+  spokenProblem(
+    'disclosure',
+    where,
+    message,
+    sentence`Ask for the record again from the station that made it.`,
+  );

@@ -1,7 +1,8 @@
 /** Entries of the station log: from drafts to the bytes that are hashed and stored, and back. */
 import type { JobEvent } from '../job/event.ts';
-import { type Problem, problemFromZod } from '../problem.ts';
+import { type Problem, problemFromZod, spokenProblem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { sentence } from '../words/catalogue.ts';
 import { canonical, canonicalBytes, type JsonValue } from './canonical.ts';
 import { type Concealed, concealedValue, disclosureOf, revealed } from './disclosures.ts';
 import {
@@ -148,15 +149,17 @@ export function concealmentFault(entry: AnyEntry, source: string): Problem | nul
   const is = entry.concealed.map(({ place }) => place.join('.'));
   if (isSameData([...due].sort(), [...is].sort())) return null;
   const open = due.find((place) => !is.includes(place));
-  return {
-    code: 'disclosure',
-    where: `${source}: ${open ?? is.find((place) => !due.includes(place)) ?? ''}`,
-    message: open === undefined ? 'this may not be concealed' : 'personal text has to be concealed here',
-    next: NEXT,
-  };
+  return spokenProblem(
+    'disclosure',
+    `${source}: ${open ?? is.find((place) => !due.includes(place)) ?? ''}`,
+    open === undefined ? MAY_NOT_BE_CONCEALED : sentence`personal text has to be concealed here`,
+    NEXT,
+  );
 }
 
 export const isStationEntry = (entry: AnyEntry): entry is StationEntry => entry.stream === STATION_STREAM;
 export const isJobEntry = (entry: AnyEntry): entry is LogEntry => entry.stream !== STATION_STREAM;
 
-const NEXT = 'Ask for it again from the station that wrote it.';
+/** Of anything that is no personal text. */
+export const MAY_NOT_BE_CONCEALED = sentence`this may not be concealed`;
+const NEXT = sentence`Ask for it again from the station that wrote it.`;

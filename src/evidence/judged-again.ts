@@ -1,8 +1,11 @@
 import { partingText } from '../job/parting.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { Edition } from '../rules/editions.ts';
-import { type Check, failed, passed } from './check.ts';
+import type { Again } from '../rules/judged.ts';
+import { joined, type Sentence, sentence } from '../words/catalogue.ts';
+import { type Check, failed, notLookedAt, passed } from './check.ts';
 import { type JobRecord, rulesOf } from './record.ts';
+import { reasonOf } from './wordings.ts';
 
 export const JUDGED_AGAIN = 'judged again';
 
@@ -11,30 +14,33 @@ export function judgedAgain({ entries }: Pick<JobRecord, 'entries'>, edition: Ed
   const number = editionIn(rulesOf(entries));
   const rules =
     number === null || number === OPEN_EDITION
-      ? ''
-      : ` It was judged by edition ${number} of the rules; new jobs are judged by edition ${OPEN_EDITION}.`;
+      ? []
+      : [
+          sentence`It was judged by edition ${number} of the rules; new jobs are judged by edition ${OPEN_EDITION}.`,
+        ];
   if (edition === 'unknown')
-    return failed(JUDGED_AGAIN, 'The job names rules that no version of the program has.');
+    return failed(JUDGED_AGAIN, sentence`The job names rules that no version of the program has.`);
   if (edition === 'newer')
-    return {
-      name: JUDGED_AGAIN,
-      outcome: 'not-applicable',
-      detail:
-        'It was not: a newer version of the program judged the job. Verify it with that version as well.',
-    };
+    return notLookedAt(
+      JUDGED_AGAIN,
+      sentence`It was not: a newer version of the program judged the job. Verify it with that version as well.`,
+    );
   try {
     const again = edition.judgeAgain(entries.map(({ event }) => event));
     return again.agrees
       ? passed(
           JUDGED_AGAIN,
-          `The samples give the same ${again.pulls} pulls again, each with the same verdict.${rules}`,
+          joined([
+            sentence`The samples give the same ${again.pulls} pulls again, each with the same verdict.`,
+            ...rules,
+          ]),
         )
-      : failed(JUDGED_AGAIN, `event ${again.position}: ${partingText(again)}.`);
+      : failed(JUDGED_AGAIN, partedText(again));
   } catch (fault) {
     // A record that its station forged may hold what no bench would ever be given.
-    return failed(
-      JUDGED_AGAIN,
-      `The job cannot be judged again: ${fault instanceof Error ? fault.message : 'no reason known'}.`,
-    );
+    return failed(JUDGED_AGAIN, sentence`The job cannot be judged again: ${reasonOf(fault)}.`);
   }
 }
+
+const partedText = ({ position, code, event }: Extract<Again, { agrees: false }>): Sentence =>
+  sentence`event ${position}: ${() => partingText({ code, event })}.`;

@@ -3,6 +3,7 @@
  * protected and holds the signer's public key, so that any JOSE library can check it; whom to trust is another matter.
  */
 import { z } from 'zod';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import { canonical, canonicalBytes } from './canonical.ts';
 import { keyBytes, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
 import { fromBase64url, toBase64url, utf8 } from './platform/bytes.ts';
@@ -84,7 +85,7 @@ export interface SignatureReport {
   /** Null where the header could not be read. */
   readonly signer: { readonly kid: string; readonly role: Role; readonly signedAt: string } | null;
   /** Null when the signature holds, else why it does not. */
-  readonly fault: string | null;
+  readonly fault: Sentence | null;
 }
 
 /** Puts one more signature over the payload. */
@@ -104,13 +105,13 @@ export function checkSignatures(
   const input = signingInput(payload, Math.max(0, ...signatures.map(({ protected: head }) => head.length)));
   return signatures.map((one) => {
     const header = readHeader(one.protected);
-    if (typeof header === 'string') return { signer: null, fault: header };
+    if (typeof header === 'function') return { signer: null, fault: header };
     const { kid, role, signedAt, jwk } = header;
     const signer = { kid, role, signedAt };
     if (kid !== thumbprint(jwk))
-      return { signer, fault: 'its key does not carry the name that its header gives' };
+      return { signer, fault: sentence`its key does not carry the name that its header gives` };
     const isGood = signatureHolds(input(one.protected), one.signature, jwk);
-    return { signer, fault: isGood ? null : 'it does not belong to this content' };
+    return { signer, fault: isGood ? null : sentence`it does not belong to this content` };
   });
 }
 
@@ -142,14 +143,14 @@ function signingInput(payload: Uint8Array, longestHeader: number): (header: stri
   };
 }
 
-function readHeader(text: string): z.infer<typeof recordHeaderSchema> | string {
+function readHeader(text: string): z.infer<typeof recordHeaderSchema> | Sentence {
   const bytes = fromBase64url(text);
   const json = bytes === null ? null : parseCanonicalJson(bytes, 'header');
-  if (json === null || !json.ok) return 'its header is not canonical JSON';
+  if (json === null || !json.ok) return sentence`its header is not canonical JSON`;
   const header = recordHeaderSchema.safeParse(json.value);
   if (header.success) return header.data;
   const issue = header.error.issues[0];
   return issue?.path[0] === 'alg'
-    ? 'its header asks for an algorithm other than Ed25519'
-    : `its header is not of the expected form (${canonical(issue?.path.map(String).join('.') ?? '')})`;
+    ? sentence`its header asks for an algorithm other than Ed25519`
+    : sentence`its header is not of the expected form (${canonical(issue?.path.map(String).join('.') ?? '')})`;
 }

@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { sentence } from '../words/catalogue.ts';
 import { checkpointSigners, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
 import { heirsOf } from './line-of-keys.ts';
 import { consistencyHolds, hashesOf, hashSchema } from './merkle.ts';
@@ -28,7 +29,7 @@ export function parseLaterLog(bytes: Uint8Array, source: string): Result<LaterLo
   return parsed.success ? ok(parsed.data) : err(problemFromZod(parsed.error, source, 'proof-form', NEXT));
 }
 
-const NEXT = 'Make it again with "plugmark log prove consistency".';
+const NEXT = sentence`Make it again with "plugmark log prove consistency".`;
 
 /**
  * Whether the later log begins with the older one, which `kid` signed, and a key of the same station that is believed now

@@ -2,14 +2,17 @@
  * Names of stations beside those of the reader's list. What a station calls itself is its own word: it may be the name of
  * another, or one that nobody can tell from it.
  */
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import type { TrustList } from './trust.ts';
 
-export const NAME_OF_ANOTHER =
-  'THE NAME OF ANOTHER STATION: your list has the name that this station calls itself for another key.';
+export const NAME_OF_ANOTHER = sentence`THE NAME OF ANOTHER STATION: your list has the name that this station calls itself for another key.`;
 
-/** Where a station calls itself other than the reader's list does. */
-export const otherName = (called: string, listed: string): string =>
-  looksOf(called) === looksOf(listed) ? '' : ` (which calls itself "${called}")`;
+/** A station as the reader's list names it; with what it calls itself where that is another name. */
+export const stationNamed = (
+  called: string,
+  { name, listed }: { readonly name: string | Sentence; readonly listed: string },
+): string | Sentence =>
+  looksOf(called) === looksOf(listed) ? name : sentence`${name} (which calls itself "${called}")`;
 
 /** Whether a station calls itself what the list calls another. */
 export const isNameOfAnother = (called: string, listed: string, { keys }: TrustList): boolean =>

@@ -1,4 +1,6 @@
 /** Times of entries held against their places in the log: the log itself is in order, whatever its clock was. */
+import { plural, type Sentence } from '../words/catalogue.ts';
+
 /** Where something stands in the log, and the time that its entry gives. */
 export interface Moment {
   readonly seq: number;
@@ -69,10 +71,17 @@ export function inOrderOfTime(moments: readonly Moment[]): readonly Moment[] {
 }
 
 /** How far a job is out of its place, in words; null where it is in its place. */
-export function outOfPlaceWords(days: number): string | null {
+export function outOfPlaceWords(days: number): Sentence | null {
   if (days === 0) return null;
-  const count = Math.abs(days) === 1 ? '1 day' : `${Math.abs(days)} days`;
   return days < 0
-    ? `it is dated ${count} before what stands in front of it in the log`
-    : `it is dated ${count} after what stands behind it in the log`;
+    ? () =>
+        plural(-days, {
+          one: 'it is dated # day before what stands in front of it in the log',
+          other: 'it is dated # days before what stands in front of it in the log',
+        })
+    : () =>
+        plural(days, {
+          one: 'it is dated # day after what stands behind it in the log',
+          other: 'it is dated # days after what stands behind it in the log',
+        });
 }

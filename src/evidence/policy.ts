@@ -7,8 +7,9 @@
  *     group <name> <how many | any | all> <name> ...
  *     quorum <name | none>
  */
-import type { Problem } from '../problem.ts';
+import { type Problem, spokenProblem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import { type LogKey, readVerifierKey, type VerifierKey, type WitnessKey } from './verifier-key.ts';
 
 export interface PolicyWitness {
@@ -47,11 +48,11 @@ const MAX_LINES = 2000;
 /** Reads a policy. Problem: `policy-form`, which names the line. */
 export function parsePolicy(bytes: Uint8Array, source: string): Result<Policy> {
   const bad = bytes.find((byte) => (byte < 0x20 && byte !== 0x09 && byte !== 0x0a) || byte === 0x7f);
-  if (bad !== undefined) return err(problem(source, 'the file has control characters'));
+  if (bad !== undefined) return err(problem(source, sentence`the file has control characters`));
   const lines = octets(bytes)
     .split('\n')
     .map((line) => utf8Of(line) ?? line);
-  if (lines.length > MAX_LINES) return err(problem(source, `it has more than ${MAX_LINES} lines`));
+  if (lines.length > MAX_LINES) return err(problem(source, sentence`it has more than ${MAX_LINES} lines`));
   const read: Lines = { logs: [], witnesses: [], groups: [], members: new Set(), quorum: null };
   for (const [i, line] of lines.entries()) {
     const fault = readLine(
@@ -61,11 +62,13 @@ export function parsePolicy(bytes: Uint8Array, source: string): Result<Policy> {
     if (fault !== null) return err(problem(`${source}: line ${i + 1}`, fault));
   }
   const { quorum } = read;
-  return quorum === null ? err(problem(source, 'the line "quorum" is missing')) : ok(policyOf(read, quorum));
+  return quorum === null
+    ? err(problem(source, sentence`the line "quorum" is missing`))
+    : ok(policyOf(read, quorum));
 }
 
 /** What is wrong with a line; null for a good one. */
-function readLine([word = '#', ...rest]: readonly string[], read: Lines): string | null {
+function readLine([word = '#', ...rest]: readonly string[], read: Lines): Sentence | null {
   if (word.startsWith('#')) return null;
   switch (word) {
     case 'log':
@@ -77,54 +80,54 @@ function readLine([word = '#', ...rest]: readonly string[], read: Lines): string
     case 'quorum':
       return readQuorum(rest, read);
     default:
-      return 'expected a line of log, witness, group or quorum';
+      return sentence`expected a line of log, witness, group or quorum`;
   }
 }
 
-function readLog([text = '', , ...more]: readonly string[], { logs, witnesses }: Lines): string | null {
+function readLog([text = '', , ...more]: readonly string[], { logs, witnesses }: Lines): Sentence | null {
   const key = readVerifierKey(text);
   // A log may sign by ML-DSA-44 as well (tlog-checkpoint); none of ours does.
   if (more.length > 0 || key === null || key.kind === 'ed25519-cosignature')
-    return 'expected: log, the verifier key of the log, and its address where it has one';
+    return sentence`expected: log, the verifier key of the log, and its address where it has one`;
   if (key.kind !== 'log') return null;
-  if (logs.some((other) => isSameKey(other, key))) return 'two logs have this key';
+  if (logs.some((other) => isSameKey(other, key))) return sentence`two logs have this key`;
   if (witnesses.some((witness) => isSameKey(witness.key, key)))
-    return 'a witness has this key, and nobody is his own witness';
+    return sentence`a witness has this key, and nobody is his own witness`;
   logs.push(key);
   return null;
 }
 
-function readWitness([name = '', text = '', , ...more]: readonly string[], read: Lines): string | null {
+function readWitness([name = '', text = '', , ...more]: readonly string[], read: Lines): Sentence | null {
   const key = readVerifierKey(text);
   if (more.length > 0 || key === null || key.kind === 'log')
-    return 'expected: witness, a name, its verifier key for cosignatures (Ed25519 or ML-DSA-44), and its address where it has one';
-  if (isTaken(name, read)) return 'this name is taken';
-  if (read.witnesses.some((other) => isSameKey(other.key, key))) return 'two witnesses have this key';
+    return sentence`expected: witness, a name, its verifier key for cosignatures (Ed25519 or ML-DSA-44), and its address where it has one`;
+  if (isTaken(name, read)) return sentence`this name is taken`;
+  if (read.witnesses.some((other) => isSameKey(other.key, key))) return sentence`two witnesses have this key`;
   if (read.logs.some((log) => isSameKey(log, key)))
-    return 'a log has this key, and nobody is his own witness';
+    return sentence`a log has this key, and nobody is his own witness`;
   read.witnesses.push({ name, key });
   return null;
 }
 
-function readGroup([name = '', count = '', ...members]: readonly string[], read: Lines): string | null {
+function readGroup([name = '', count = '', ...members]: readonly string[], read: Lines): Sentence | null {
   const least = count === 'any' ? 1 : count === 'all' ? members.length : numberIn(count);
   if (members.length === 0 || least === null || least > members.length)
-    return 'expected: group, a name, how many of its members (or any, or all), and its members';
-  if (isTaken(name, read)) return 'this name is taken';
+    return sentence`expected: group, a name, how many of its members (or any, or all), and its members`;
+  if (isTaken(name, read)) return sentence`this name is taken`;
   for (const member of members) {
-    if (member === NONE || !isTaken(member, read)) return 'a member is defined by no line before';
-    if (read.members.has(member)) return 'a member is in a group already';
+    if (member === NONE || !isTaken(member, read)) return sentence`a member is defined by no line before`;
+    if (read.members.has(member)) return sentence`a member is in a group already`;
     read.members.add(member);
   }
   read.groups.push({ name, least, members });
   return null;
 }
 
-function readQuorum([name = '', ...more]: readonly string[], read: Lines): string | null {
+function readQuorum([name = '', ...more]: readonly string[], read: Lines): Sentence | null {
   if (name === '' || more.length > 0)
-    return 'expected: quorum, and the name of a witness or a group, or none';
-  if (read.quorum !== null) return 'there is a second line "quorum"';
-  if (!isTaken(name, read)) return 'the quorum is defined by no line before';
+    return sentence`expected: quorum, and the name of a witness or a group, or none`;
+  if (read.quorum !== null) return sentence`there is a second line "quorum"`;
+  if (!isTaken(name, read)) return sentence`the quorum is defined by no line before`;
   read.quorum = name;
   return null;
 }
@@ -165,9 +168,5 @@ function utf8Of(text: string): string | null {
   }
 }
 
-const problem = (where: string, message: string): Problem => ({
-  code: 'policy-form',
-  where,
-  message,
-  next: 'Compare it with "plugmark manual witnesses".',
-});
+const problem = (where: string, message: Sentence): Problem =>
+  spokenProblem('policy-form', where, message, sentence`Compare it with "plugmark manual witnesses".`);

@@ -7,14 +7,15 @@ import { z } from 'zod';
 import { workOrderSchema } from '../job/order.ts';
 import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
-import { problemFromZod } from '../problem.ts';
+import { problemFromZod, spokenProblem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { budgetSchema } from '../rules/budgets.ts';
 import { editionOf } from '../rules/editions.ts';
 import { summarySchema } from '../rules/summary.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
-import { byEntry, concealmentFault } from './entry.ts';
+import { byEntry, concealmentFault, MAY_NOT_BE_CONCEALED } from './entry.ts';
 import type { PublicJwk } from './jwk.ts';
 import {
   addSignature,
@@ -215,7 +216,7 @@ export function openRecord(bytes: Uint8Array): Result<OpenedRecord, RecordFault>
     const kind = looksLikeJws(outer.value) || beginsAsRecord(bytes) ? 'damaged' : 'unreadable';
     return err({ kind, problem: problemFromZod(jws.error, 'record', 'record-form', NEXT) });
   }
-  if (bytes.at(-1) !== NEWLINE) return damaged('record', 'the file does not end as a record does');
+  if (bytes.at(-1) !== NEWLINE) return damaged('record', sentence`the file does not end as a record does`);
   return openPayload(jws.data, bytes.subarray(BEGINNING.length, BEGINNING.length + jws.data.payload.length));
 }
 
@@ -246,7 +247,7 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
     ({ place: [list, i] }) => (list !== 'background' && list !== 'entries') || typeof i !== 'number',
   );
   if (concealedElsewhere !== undefined)
-    return damaged(`record payload: ${concealedElsewhere.place.join('.')}`, 'this may not be concealed');
+    return damaged(`record payload: ${concealedElsewhere.place.join('.')}`, MAY_NOT_BE_CONCEALED);
   const whole = { ...record.data, background, entries };
   return ok({ jws, record: whole, payload, leaves: leavesOf(content.value) });
 }
@@ -289,10 +290,10 @@ function leavesOf(payload: JsonValue): OpenedRecord['leaves'] {
 const seqSchema = z.custom<{ readonly seq: number }>();
 const leavesSchema = z.object({ background: z.array(seqSchema), entries: z.array(seqSchema) });
 
-const NEXT = 'Ask for the record again from the station that made it.';
+const NEXT = sentence`Ask for the record again from the station that made it.`;
 
-function damaged(where: string, message: string): Result<never, RecordFault> {
-  return err({ kind: 'damaged', problem: { code: 'record-form', where, message, next: NEXT } });
+function damaged(where: string, message: Sentence): Result<never, RecordFault> {
+  return err({ kind: 'damaged', problem: spokenProblem('record-form', where, message, NEXT) });
 }
 
 const NEWLINE = 0x0a;

@@ -1,16 +1,16 @@
 /** Who signed a record, and whether the reader's trust list believes it. */
 import { technicianOf } from '../job/hand-over.ts';
-import { phrases } from '../words/catalogue.ts';
+import { joined, phrases, type Sentence, sentence } from '../words/catalogue.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { readCheckpoint } from './checkpoint.ts';
 import { thumbprint } from './jwk.ts';
 import type { SignatureReport } from './jws.ts';
 import { isInLaterLog, type LaterLog } from './later-log.ts';
 import { foreignKeyBefore, statementBy } from './line-of-keys.ts';
-import { isNameOfAnother, NAME_OF_ANOTHER, otherName } from './names.ts';
+import { isNameOfAnother, NAME_OF_ANOTHER, stationNamed } from './names.ts';
 import { type JobRecord, technicianKey, technicianSignature } from './record.ts';
 import type { StationState } from './station.ts';
-import { endOf, type Trust, type TrustedTime, type TrustList, trustIn } from './trust.ts';
+import { endOf, roleText, type Trust, type TrustedTime, type TrustList, trustIn } from './trust.ts';
 
 type Signer = NonNullable<SignatureReport['signer']>;
 
@@ -18,23 +18,29 @@ type Signer = NonNullable<SignatureReport['signer']>;
 export function signatureFault(
   record: JobRecord,
   signatures: readonly SignatureReport[],
-  station: StationState | string,
-): string | null {
+  station: StationState | Sentence,
+): Sentence | null {
   const due = record.signers;
   const announced = signatures.slice(0, due.length);
   for (const [i, { fault }] of announced.entries())
-    if (fault !== null) return `Signature ${i + 1} of ${signatures.length} does not hold: ${fault}.`;
+    if (fault !== null) return notHolding(i + 1, signatures.length, fault);
   const missing = due.find((one, i) => !isSame(one, announced[i]?.signer));
-  if (missing !== undefined) return `The signature of ${missing.role} ${missing.kid} is missing.`;
+  if (missing !== undefined)
+    return sentence`The signature of ${roleText(missing.role)} ${missing.kid} is missing.`;
   if (due.some((one, i) => due.slice(0, i).some((before) => isSame(one, before))))
-    return 'The same signature stands twice.';
+    return sentence`The same signature stands twice.`;
   const stranger = signatures
     .slice(due.length)
     .find(({ signer, fault }) => fault === null && signer?.role !== 'countersigner')?.signer;
   if (stranger !== null && stranger !== undefined)
-    return `The signature of ${stranger.role} ${stranger.kid} ${due.some((one) => isSame(one, stranger)) ? 'is there twice' : 'was not announced in the content'}.`;
-  return typeof station === 'string' ? station : signerFault(record, station);
+    return due.some((one) => isSame(one, stranger))
+      ? sentence`The signature of ${roleText(stranger.role)} ${stranger.kid} is there twice.`
+      : sentence`The signature of ${roleText(stranger.role)} ${stranger.kid} was not announced in the content.`;
+  return typeof station === 'function' ? station : signerFault(record, station);
 }
+
+const notHolding = (number: number, of: number, fault: Sentence): Sentence =>
+  sentence`Signature ${number} of ${of} does not hold: ${fault}.`;
 
 const isSame = (one: Pick<Signer, 'role' | 'kid'>, other: Pick<Signer, 'role' | 'kid'> | null | undefined) =>
   one.role === other?.role && one.kid === other.kid;
@@ -43,33 +49,34 @@ const isSame = (one: Pick<Signer, 'role' | 'kid'>, other: Pick<Signer, 'role' | 
 export function countersignatureFault(
   { signers: due }: JobRecord,
   signatures: readonly SignatureReport[],
-): string | null {
+): Sentence | null {
   const added = signatures.slice(due.length);
   for (const [i, { signer, fault }] of added.entries()) {
-    const number = `Signature ${due.length + i + 1} of ${signatures.length}`;
-    if (fault !== null) return `${number} does not hold: ${fault}.`;
+    const number = due.length + i + 1;
+    if (fault !== null) return notHolding(number, signatures.length, fault);
     if (signer !== null && added.slice(0, i).some((one) => isSame(signer, one.signer)))
-      return `${number} is there twice.`;
+      return sentence`Signature ${number} of ${signatures.length} is there twice.`;
   }
   return null;
 }
 
 /** What the station's own log says against those who signed. */
-function signerFault(record: JobRecord, station: StationState): string | null {
+function signerFault(record: JobRecord, station: StationState): Sentence | null {
   const technician = technicianOf(record.entries.map(({ event }) => event));
-  if (technician === null) return 'The entries do not begin with the opening of a job.';
+  if (technician === null) return sentence`The entries do not begin with the opening of a job.`;
   const current = station.keys.at(-1)?.kid;
   const jwk = technicianKey(record.background, technician);
   for (const { role, kid } of record.signers) {
     if (role === 'technician' && (jwk === null || thumbprint(jwk) !== kid))
-      return `The station's log does not name ${kid} as the key of ${technician}.`;
-    if (role === 'station' && kid !== current) return `The station's log does not name ${kid} as its key.`;
-    if (station.revoked.has(kid)) return `The station's log says that ${kid} was revoked.`;
+      return sentence`The station's log does not name ${kid} as the key of ${technician}.`;
+    if (role === 'station' && kid !== current)
+      return sentence`The station's log does not name ${kid} as its key.`;
+    if (station.revoked.has(kid)) return sentence`The station's log says that ${kid} was revoked.`;
   }
-  if (station.name !== record.station) return `The station's log does not call it ${record.station}.`;
+  if (station.name !== record.station) return sentence`The station's log does not call it ${record.station}.`;
   return technicianSignature(station, jwk, record.signers) === record.technicianSignature
     ? null
-    : 'What is said about the signature of the technician is not what the log says.';
+    : sentence`What is said about the signature of the technician is not what the log says.`;
 }
 
 /** What the reader is told about the technician's signature. */
@@ -85,7 +92,7 @@ export function signerCheck(
   record: JobRecord,
   signatures: readonly SignatureReport[],
   context: {
-    readonly station: StationState | string;
+    readonly station: StationState | Sentence;
     readonly list: TrustList;
     readonly time: TrustedTime | null;
     /** Before when it was certainly signed, by somebody else's clock. */
@@ -98,25 +105,38 @@ export function signerCheck(
     fault === null && signer !== null ? [signer] : [],
   );
   const signer = holding.find(({ role }) => role === 'station');
-  if (signer === undefined) return failed('signer', 'No station signed.');
+  if (signer === undefined) return failed('signer', sentence`No station signed.`);
   const checkpoint = readCheckpoint(record.log.checkpoint, 'checkpoint');
   const inLog = later !== null && checkpoint.ok && isInLaterLog(checkpoint.value, later, list, signer.kid);
   const trust = stationTrust(signer, station, list, { before, inLog });
-  if (!trust.trusted) return failed('signer', `Station key ${signer.kid}: ${trust.reason}.`);
+  if (!trust.trusted) return failed('signer', sentence`Station key ${signer.kid}: ${trust.reason}.`);
   const ended = inLog && endOf(list, signer.kid) !== null;
   const others = holding
     .filter(({ role }) => role === 'countersigner')
     .map((one) => countersigner(one, list, time?.ofWholeFile === true ? time.before : null));
-  const said = [
-    `signed by the station ${trust.name}${otherName(record.station, trust.listed)} on ${signer.signedAt}`,
-    ...(ended ? ['the key has ended since, and a later log of the station contains this'] : []),
-    TECHNICIAN_WORDS[record.technicianSignature],
-  ];
-  const text = [...said, ...others].join('; ');
-  const sentence = `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  const said = signedText([
+    sentence`signed by the station ${stationNamed(record.station, trust)} on ${signer.signedAt}`,
+    ...(ended ? [sentence`the key has ended since, and a later log of the station contains this`] : []),
+    technicianText(record.technicianSignature),
+    ...others,
+  ]);
   return isNameOfAnother(record.station, trust.listed, list)
-    ? doubtful('signer', `${NAME_OF_ANOTHER} ${sentence}`)
-    : passed('signer', sentence);
+    ? doubtful('signer', joined([NAME_OF_ANOTHER, said]))
+    : passed('signer', said);
+}
+
+const technicianText =
+  (signature: JobRecord['technicianSignature']): Sentence =>
+  () =>
+    TECHNICIAN_WORDS[signature];
+
+/** One sentence of many parts. */
+function signedText(parts: readonly Sentence[]): Sentence {
+  const all = joined(parts, '; ');
+  return () => {
+    const text = all();
+    return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  };
 }
 
 /** Whether the list has the station's key as one that signs no more. */
@@ -125,10 +145,11 @@ export function hasEnded({ signers }: JobRecord, list: TrustList): boolean {
   return list.keys.some((key) => key.kid === kid && endOf(list, key.kid) !== null);
 }
 
-function countersigner(signer: Signer, list: TrustList, before: string | null): string {
+function countersigner(signer: Signer, list: TrustList, before: string | null): Sentence {
   const trust = trustIn(list, { ...signer, before, inLog: false });
-  const who = trust.trusted ? trust.name : `${signer.kid}, who is not trusted (${trust.reason})`;
-  return `countersigned by ${who} on ${signer.signedAt}`;
+  return trust.trusted
+    ? sentence`countersigned by ${trust.name} on ${signer.signedAt}`
+    : sentence`countersigned by ${signer.kid}, who is not trusted (${trust.reason}), on ${signer.signedAt}`;
 }
 
 /**
@@ -137,13 +158,13 @@ function countersigner(signer: Signer, list: TrustList, before: string | null): 
  */
 export function stationTrust(
   signer: { readonly kid: string; readonly signedAt: string },
-  station: StationState | string,
+  station: StationState | Sentence,
   list: TrustList,
   shown: { readonly before: string | null; readonly inLog: boolean },
 ): Trust {
   const trust = trustIn(list, { ...signer, role: 'station', ...shown });
-  if (trust.trusted && typeof station !== 'string') return ofOneStation(trust, signer.kid, station, list);
-  if (trust.trusted || list.keys.some(({ kid }) => kid === signer.kid) || typeof station === 'string')
+  if (trust.trusted && typeof station !== 'function') return ofOneStation(trust, signer.kid, station, list);
+  if (trust.trusted || list.keys.some(({ kid }) => kid === signer.kid) || typeof station === 'function')
     return trust;
   const at = station.keys.findIndex(({ kid }) => kid === signer.kid);
   const [old, key] = [station.keys[at - 1], station.keys[at]];
@@ -152,11 +173,13 @@ export function stationTrust(
   if (endOf(list, old.kid) !== null)
     return {
       trusted: false,
-      reason: `the key is not on the trust list, and ${old.kid} names no key any more`,
+      reason: sentence`the key is not on the trust list, and ${old.kid} names no key any more`,
     };
   const nothing = { before: null, inLog: false };
   const earlier = stationTrust({ kid: old.kid, signedAt: stated.at }, station, list, nothing);
-  return earlier.trusted ? { ...earlier, name: `${earlier.name}, whose earlier key named this one` } : trust;
+  return earlier.trusted
+    ? { ...earlier, name: sentence`${earlier.name}, whose earlier key named this one` }
+    : trust;
 }
 
 /** The key is believed as long as the station does not take another's past for its own. */
@@ -166,6 +189,6 @@ function ofOneStation(trust: Trust, kid: string, station: StationState, list: Tr
     ? trust
     : {
         trusted: false,
-        reason: `its log says that ${foreign.kid} signed for it before, which your list has as a key of ${foreign.name ?? 'somebody'}; neither that key nor your list ("follows") says that this one took its place`,
+        reason: sentence`its log says that ${foreign.kid} signed for it before, which your list has as a key of ${foreign.name ?? sentence`somebody`}; neither that key nor your list ("follows") says that this one took its place`,
       };
 }

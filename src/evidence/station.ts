@@ -2,6 +2,7 @@
 import type { Instrument } from '../instrument/instrument.ts';
 import { isWithheld } from '../personal.ts';
 import { type Specification, withoutNames } from '../plug/specification.ts';
+import { w } from '../words/catalogue.ts';
 import { canonical } from './canonical.ts';
 import { originOf } from './checkpoint.ts';
 import { forgottenWith, type TextPlace } from './forgotten.ts';
@@ -59,7 +60,7 @@ export function stationOf(entries: readonly Pick<StationEntry, 'event' | 'at'>[]
 
 function next(state: StationState | null, event: StationEvent, at: string): StationState {
   if (event.type === 'station-set-up') {
-    if (state !== null) throw new Error('the station was set up twice');
+    if (state !== null) throw new Error(w`the station was set up twice`);
     return {
       name: event.station,
       origin: originOf(thumbprint(event.key), event.domain),
@@ -72,7 +73,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
       lost: [],
     };
   }
-  if (state === null) throw new Error('the station was never set up');
+  if (state === null) throw new Error(w`the station was never set up`);
   switch (event.type) {
     case 'station-renamed':
       return { ...state, name: event.station };

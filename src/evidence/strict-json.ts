@@ -4,9 +4,10 @@
  * lone surrogates, invalid UTF-8, a byte order mark, and nesting deeper than {@link MAX_DEPTH}.
  */
 
-import type { Problem } from '../problem.ts';
+import { type Problem, spokenProblem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import { canonicalBytes, isList, type JsonValue } from './canonical.ts';
 import { fromUtf8, isSame, utf8 } from './platform/bytes.ts';
 import { Fault, MAX_DEPTH, StrictReader } from './strict-reader.ts';
@@ -23,7 +24,8 @@ export function parseStrictJson(bytes: Uint8Array, source: string): Result<JsonV
 
 function parseSlowly(bytes: Uint8Array, source: string): Result<JsonValue> {
   const bad = firstInvalidByte(bytes);
-  if (bad !== null) return err(problem('not-utf8', `${source}: byte ${bad}`, 'this is not valid UTF-8 text'));
+  if (bad !== null)
+    return err(problem('not-utf8', `${source}: byte ${bad}`, sentence`this is not valid UTF-8 text`));
   const text = fromUtf8(bytes);
   try {
     return ok(new StrictReader(text).document());
@@ -31,7 +33,7 @@ function parseSlowly(bytes: Uint8Array, source: string): Result<JsonValue> {
     if (!(fault instanceof Fault)) throw fault;
     const byte = utf8(text.slice(0, fault.at)).length;
     const place = fault.path === '' ? '' : `, ${fault.path}`;
-    return err(problem(fault.code, `${source}: byte ${byte}${place}`, fault.message));
+    return err(problem(fault.code, `${source}: byte ${byte}${place}`, fault.sentence));
   }
 }
 
@@ -41,7 +43,7 @@ export function parseCanonicalJson(bytes: Uint8Array, source: string): Result<Js
   if (quick !== undefined) return ok(quick);
   const json = parseSlowly(bytes, source);
   if (!json.ok || isSame(canonicalBytes(json.value), bytes)) return json;
-  return err(problem('json-not-canonical', source, 'the content is not canonical JSON'));
+  return err(problem('json-not-canonical', source, sentence`the content is not canonical JSON`));
 }
 
 /**
@@ -74,11 +76,7 @@ function isPlain(value: JsonValue, depth: number): boolean {
   return true;
 }
 
-function problem(code: ProblemCode, where: string, message: string): Problem {
-  return {
-    code,
-    where,
-    message,
-    next: 'Ask for the file again from where it came, or correct it at that place.',
-  };
-}
+const problem = (code: ProblemCode, where: string, message: Sentence): Problem =>
+  spokenProblem(code, where, message, NEXT);
+
+const NEXT = sentence`Ask for the file again from where it came, or correct it at that place.`;

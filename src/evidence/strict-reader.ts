@@ -1,5 +1,6 @@
 /** The reader behind `parseStrictJson`: character by character, so that it can name the place of every fault. */
 import type { ProblemCode } from '../problem-code.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import type { JsonValue } from './canonical.ts';
 
 export const MAX_DEPTH = 64;
@@ -9,10 +10,12 @@ const MAX_NUMBER_LENGTH = 40;
 /** A fault at an offset of the text, counted in UTF-16 units, and the JSON path to it. */
 export class Fault extends Error {
   readonly code: ProblemCode;
+  readonly sentence: Sentence;
   readonly at: number;
   readonly path: string;
-  constructor(code: ProblemCode, message: string, at: number, path: string) {
-    super(message);
+  constructor(code: ProblemCode, message: Sentence, at: number, path: string) {
+    super(message());
+    this.sentence = message;
     this.code = code;
     this.at = at;
     this.path = path;
@@ -30,9 +33,10 @@ export class StrictReader {
   }
 
   document(): JsonValue {
-    if (this.text.startsWith('\uFEFF')) this.fail('json-syntax', 'a byte order mark stands before the JSON');
+    if (this.text.startsWith('\uFEFF'))
+      this.fail('json-syntax', sentence`a byte order mark stands before the JSON`);
     const value = this.value();
-    if (this.at < this.text.length) this.fail('json-syntax', 'something follows the end of the JSON');
+    if (this.at < this.text.length) this.fail('json-syntax', sentence`something follows the end of the JSON`);
     return value;
   }
 
@@ -69,7 +73,7 @@ export class StrictReader {
     if (!this.take('}')) {
       do this.member(members);
       while (this.take(','));
-      this.expect('}', 'a comma or the end of the object');
+      this.expect('}', sentence`expected a comma or the end of the object`);
     }
     return members;
   }
@@ -77,14 +81,14 @@ export class StrictReader {
   private member(members: Record<string, JsonValue>): void {
     this.space();
     const start = this.at;
-    if (this.text[start] !== '"') this.fail('json-syntax', 'expected a name in double quotes');
+    if (this.text[start] !== '"') this.fail('json-syntax', sentence`expected a name in double quotes`);
     const name = this.string();
     // An assignment to it would change the prototype and leave no member behind.
-    if (name === '__proto__') this.fail('json-name', 'the name __proto__ is not accepted', start);
+    if (name === '__proto__') this.fail('json-name', sentence`the name __proto__ is not accepted`, start);
     if (Object.hasOwn(members, name))
-      this.fail('json-duplicate-name', `the name ${shown(name)} stands twice in one object`, start);
+      this.fail('json-duplicate-name', sentence`the name ${shown(name)} stands twice in one object`, start);
     this.space();
-    this.expect(':', 'a colon');
+    this.expect(':', sentence`expected a colon`);
     this.path.push(name);
     members[name] = this.value();
     this.path.pop();
@@ -100,7 +104,7 @@ export class StrictReader {
         items.push(this.value());
         this.path.pop();
       } while (this.take(','));
-      this.expect(']', 'a comma or the end of the array');
+      this.expect(']', sentence`expected a comma or the end of the array`);
     }
     return items;
   }
@@ -110,8 +114,8 @@ export class StrictReader {
     let escaped = false;
     for (;;) {
       const code = this.text.charCodeAt(this.at);
-      if (Number.isNaN(code)) this.fail('json-syntax', 'the text ends inside a string');
-      if (code < 0x20) this.fail('json-syntax', 'a control character stands in a string');
+      if (Number.isNaN(code)) this.fail('json-syntax', sentence`the text ends inside a string`);
+      if (code < 0x20) this.fail('json-syntax', sentence`a control character stands in a string`);
       this.at++;
       if (code === 0x22) break;
       if (code === 0x5c) {
@@ -122,7 +126,7 @@ export class StrictReader {
     const token = this.text.slice(start, this.at);
     const value: string = escaped ? JSON.parse(token) : token.slice(1, -1);
     if (escaped && /\p{Surrogate}/u.test(value))
-      this.fail('json-string', 'half a surrogate pair stands in a string', start);
+      this.fail('json-string', sentence`half a surrogate pair stands in a string`, start);
     return value;
   }
 
@@ -130,7 +134,7 @@ export class StrictReader {
     const form = /["\\/bfnrt]|u[0-9a-fA-F]{4}/y;
     form.lastIndex = this.at;
     const found = form.exec(this.text);
-    if (found === null) this.fail('json-syntax', 'an escape in a string is not one of JSON');
+    if (found === null) this.fail('json-syntax', sentence`an escape in a string is not one of JSON`);
     this.at += found[0].length;
   }
 
@@ -138,28 +142,29 @@ export class StrictReader {
     const form = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
     form.lastIndex = this.at;
     const text = form.exec(this.text)?.[0];
-    if (text === undefined) this.fail('json-syntax', 'expected a JSON value');
+    if (text === undefined) this.fail('json-syntax', sentence`expected a JSON value`);
     const value = Number(text);
     if (
       text.length > MAX_NUMBER_LENGTH ||
       !Number.isFinite(value) ||
       Math.abs(value) > Number.MAX_SAFE_INTEGER
     )
-      this.fail('json-number', 'a number is too large or too long to be held exactly');
+      this.fail('json-number', sentence`a number is too large or too long to be held exactly`);
     if (decimal(text) !== decimal(JSON.stringify(value)))
-      this.fail('json-number', `the number ${text} would be read as ${value}`);
+      this.fail('json-number', sentence`the number ${text} would be read as ${value}`);
     this.at += text.length;
     return value;
   }
 
   private word<T extends JsonValue>(word: string, value: T): T {
-    this.expect(word, 'a JSON value');
+    this.expect(word, sentence`expected a JSON value`);
     return value;
   }
 
   private enter(): void {
     // Every array or object on the way down has left one step in the path.
-    if (this.path.length >= MAX_DEPTH) this.fail('json-depth', `nested deeper than ${MAX_DEPTH} levels`);
+    if (this.path.length >= MAX_DEPTH)
+      this.fail('json-depth', sentence`nested deeper than ${MAX_DEPTH} levels`);
     this.at++;
   }
 
@@ -173,11 +178,11 @@ export class StrictReader {
     return there;
   }
 
-  private expect(token: string, what: string): void {
-    if (!this.take(token)) this.fail('json-syntax', `expected ${what}`);
+  private expect(token: string, message: Sentence): void {
+    if (!this.take(token)) this.fail('json-syntax', message);
   }
 
-  private fail(code: ProblemCode, message: string, at = this.at): never {
+  private fail(code: ProblemCode, message: Sentence, at = this.at): never {
     const steps = this.path.map((step) => (typeof step === 'number' ? `[${step}]` : `.${shown(step)}`));
     throw new Fault(code, message, at, steps.join('').replace(/^\./, ''));
   }

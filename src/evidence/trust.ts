@@ -2,12 +2,13 @@
 import { z } from 'zod';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { phrases, type Sentence, sentence } from '../words/catalogue.ts';
 import { publicJwkSchema, thumbprint } from './jwk.ts';
 import { type Role, roleSchema } from './jws.ts';
 import { revocationReasonSchema } from './station-event.ts';
 import { parseStrictJson } from './strict-json.ts';
 
-const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with its thumbprint as `kid`.';
+const NEXT = sentence`Put in the public keys as "keys" of a JSON Web Key set, each with its thumbprint as "kid".`;
 
 const trustedKeySchema = publicJwkSchema
   .extend({
@@ -71,16 +72,16 @@ export type Trust =
   | {
       readonly trusted: true;
       /** As people read it. */
-      readonly name: string;
+      readonly name: string | Sentence;
       /** As the list has it: of the key itself, or of the one that named it. */
       readonly listed: string;
     }
-  | { readonly trusted: false; readonly reason: string };
+  | { readonly trusted: false; readonly reason: Sentence };
 
 /** What a time-stamping authority said about the file; `before` is null where its token does not hold. */
 export interface TrustedTime {
   readonly before: string | null;
-  readonly detail: string;
+  readonly detail: Sentence;
   /** The stamp is over the file as it is: over its countersignatures too, and not only over what was sealed. */
   readonly ofWholeFile?: boolean;
 }
@@ -118,27 +119,44 @@ export function endOf(list: TrustList, kid: string): { readonly at: string | nul
 /** Whether the list believes this key in this role. Whoever holds a key that is gone can state any time. */
 export function trustIn(list: TrustList, { kid, role, signedAt, before, inLog }: Signed): Trust {
   const key = list.keys.find((one) => one.kid === kid);
-  if (key === undefined) return no('the key is not on the trust list');
+  if (key === undefined) return no(sentence`the key is not on the trust list`);
   const { name = key.kid, validFrom, revoked } = key;
   if (key.role !== undefined && key.role !== role)
-    return no(`the key is on the trust list as ${key.role}, not as ${role}`);
+    return no(sentence`the key is on the trust list as ${roleText(key.role)}, not as ${roleText(role)}`);
   if (validFrom !== undefined && Date.parse(signedAt) < Date.parse(validFrom))
-    return no(`the key is trusted from ${validFrom}, but signed on ${signedAt}`);
+    return no(sentence`the key is trusted from ${validFrom}, but signed on ${signedAt}`);
   const end = endOf(list, kid);
   const wasBefore =
     end !== null && end.at !== null && before !== null && Date.parse(before) <= Date.parse(end.at);
   if (end === null || inLog || wasBefore) return { trusted: true, name, listed: name };
   const over =
     revoked !== undefined
-      ? `the key was revoked from ${revoked.from} (${revoked.reason})`
+      ? sentence`the key was revoked from ${revoked.from} (${reasonText(revoked.reason)})`
       : end.at === null
-        ? 'the key named another one'
-        : `the key was trusted until ${end.at}`;
+        ? sentence`the key named another one`
+        : sentence`the key was trusted until ${end.at}`;
   return end.at !== null && Date.parse(signedAt) > Date.parse(end.at)
-    ? no(`${over}, but signed on ${signedAt}`)
+    ? no(sentence`${over}, but signed on ${signedAt}`)
     : no(
-        `${over}, and only its own word says that it signed before: a proof from the log, or a trusted time stamp, can show it`,
+        sentence`${over}, and only its own word says that it signed before: a proof from the log, or a trusted time stamp, can show it`,
       );
 }
 
-const no = (reason: string): Trust => ({ trusted: false, reason });
+const ROLE_WORDS = phrases({
+  station: 'station',
+  technician: 'technician',
+  countersigner: 'countersigner',
+});
+export const roleText =
+  (role: Role): Sentence =>
+  () =>
+    ROLE_WORDS[role];
+
+const REASON_WORDS = phrases({ retired: 'retired', lost: 'lost', compromised: 'compromised' });
+/** Why a key was revoked. */
+export const reasonText =
+  (reason: keyof typeof REASON_WORDS): Sentence =>
+  () =>
+    REASON_WORDS[reason];
+
+const no = (reason: Sentence): Trust => ({ trusted: false, reason });

@@ -1,8 +1,9 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
 import { marksOf, type Proof } from '../job/proof.ts';
 import { editionOf } from '../rules/editions.ts';
+import { joined, plural, type Sentence, sentence } from '../words/catalogue.ts';
 import { type ByPolicy, WITNESSES, withLogsOf, witnessesOf } from './by-policy.ts';
-import { type Check, doubtful, failed, passed } from './check.ts';
+import { type Check, doubtful, failed, notLookedAt, passed } from './check.ts';
 import { readCheckpoint } from './checkpoint.ts';
 import { checkClock } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
@@ -17,6 +18,7 @@ import { countersignatureFault, hasEnded, signatureFault, signerCheck } from './
 import { type StationState, stationOf } from './station.ts';
 import { asOf, type TrustedTime, type TrustList } from './trust.ts';
 import type { Verdict } from './verdict.ts';
+import { andMore, reasonOf } from './wordings.ts';
 
 export interface VerificationReport {
   readonly verdict: Verdict;
@@ -55,7 +57,7 @@ export function verifyRecord(
     const [first, ...rest] = CHECKS;
     const nothing = { record: null, signatures: [], proof: null, withheld: [], keyEnded: false };
     if (kind === 'newer') return { verdict: 'newer', checks: CHECKS.map(notKnown), ...nothing };
-    const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
+    const form = failed(first, () => `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
     return { verdict, checks: [form, ...rest.map(notReached)], ...nothing };
   }
@@ -66,7 +68,7 @@ export function verifyRecord(
   const own = readCheckpoint(record.log.checkpoint, 'checkpoint');
   const origin = own.ok ? own.value.origin : '';
   const list = asOf(withLogsOf(trustList, byPolicy?.policy ?? null, origin), readAt);
-  const known = typeof station === 'string' ? [] : station.keys.map(({ jwk }) => jwk);
+  const known = typeof station === 'function' ? [] : station.keys.map(({ jwk }) => jwk);
   const witnesses = byPolicy === null || !own.ok ? null : witnessesOf(own.value, byPolicy, known, readAt);
   const before = [time?.before, witnesses?.before].filter((one) => typeof one === 'string').sort()[0] ?? null;
   const signer = signerCheck(record, signatures, { station, list, time, before, later });
@@ -100,36 +102,41 @@ function verdictOf(others: readonly Check[], signer: Check, proof: Proof | null)
 }
 
 const isFailed = ({ outcome }: Check) => outcome === 'failed';
-const notReached = (name: string): Check => ({
-  name,
-  outcome: 'not-applicable',
-  detail: 'Not looked at, because the file does not have the form of a record.',
-});
+const notReached = (name: string): Check =>
+  notLookedAt(name, sentence`Not looked at, because the file does not have the form of a record.`);
 
-const notKnown = (name: string): Check => ({
-  name,
-  outcome: 'not-applicable',
-  detail: 'Not looked at: a newer version of the program made the file in a form that this one cannot read.',
-});
+const notKnown = (name: string): Check =>
+  notLookedAt(
+    name,
+    sentence`Not looked at: a newer version of the program made the file in a form that this one cannot read.`,
+  );
 
 function signatureCheck(
   { record }: OpenedRecord,
   signatures: readonly SignatureReport[],
-  station: StationState | string,
+  station: StationState | Sentence,
 ): Check {
   const fault = signatureFault(record, signatures, station);
   if (fault !== null) return failed('signatures', fault);
   const added = countersignatureFault(record, signatures);
   if (added !== null)
-    return doubtful('signatures', `A COUNTERSIGNATURE IS NOT GOOD. ${added} What was sealed is unchanged.`);
-  return passed(
-    'signatures',
-    `The file is unchanged. ${signatures.length === 1 ? '1 signature holds' : `${signatures.length} signatures hold`}.`,
-  );
+    return doubtful(
+      'signatures',
+      sentence`A COUNTERSIGNATURE IS NOT GOOD. ${added} What was sealed is unchanged.`,
+    );
+  return passed('signatures', unchanged(signatures.length));
 }
 
+const unchanged =
+  (count: number): Sentence =>
+  () =>
+    plural(count, {
+      one: 'The file is unchanged. # signature holds.',
+      other: 'The file is unchanged. # signatures hold.',
+    });
+
 /** The station as the record's own background tells it, or why it does not. */
-function stationIn({ background }: JobRecord): StationState | string {
+function stationIn({ background }: JobRecord): StationState | Sentence {
   const [first] = background;
   const disordered = background.some(({ seq, n }, i) => {
     const before = background[i - 1];
@@ -138,35 +145,36 @@ function stationIn({ background }: JobRecord): StationState | string {
     return seq <= lastSeq || n <= lastN || n - lastN > seq - lastSeq;
   });
   if (first?.event.type !== 'station-set-up' || first.n !== 1 || disordered)
-    return "The entries of the station's own stream are not in order.";
+    return sentence`The entries of the station's own stream are not in order.`;
   try {
-    return stationOf(background) ?? 'The station was never set up.';
+    return stationOf(background) ?? sentence`The station was never set up.`;
   } catch (fault) {
-    return `The station's own stream cannot be played back: ${fault instanceof Error ? fault.message : 'no reason known'}.`;
+    return sentence`The station's own stream cannot be played back: ${reasonOf(fault)}.`;
   }
 }
 
 function clockCheck({ entries, background }: JobRecord, readAt: string | null): Check {
   const { fault, jumps } = checkClock(entries, background);
-  if (fault !== null) return failed('clock', `The times cannot be true: ${fault}.`);
-  const ahead = aheadText(entries.at(-1)?.at ?? '', readAt);
+  if (fault !== null) return failed('clock', sentence`The times cannot be true: ${fault}.`);
+  const ahead = aheadOf(entries.at(-1)?.at ?? '', readAt);
   const astray = outOfPlaceIn(entries, background);
-  if (astray !== null) return doubtful('clock', `${TIMES_IN_DOUBT}: ${astray}.${ahead}`);
-  if (jumps.length === 0) return passed('clock', `Wall clock and monotonic clock agree throughout.${ahead}`);
+  if (astray !== null) return doubtful('clock', joined([timesInDoubt(astray), ...ahead]));
+  if (jumps.length === 0)
+    return passed('clock', joined([sentence`Wall clock and monotonic clock agree throughout.`, ...ahead]));
   const shown = jumps
     .slice(0, 5)
-    .map(({ n, seconds }) => `${seconds > 0 ? '+' : ''}${seconds} s before entry n=${n}`);
-  const more = jumps.length > shown.length ? ` and ${jumps.length - shown.length} more` : '';
+    .map(({ n, seconds }) => sentence`${seconds > 0 ? `+${seconds}` : seconds} s before entry n=${n}`);
+  const all = andMore(joined(shown, ', '), jumps.length - shown.length);
   return passed(
     'clock',
-    `The wall clock was set before or while the job ran: ${shown.join(', ')}${more}.${ahead}`,
+    joined([sentence`The wall clock was set before or while the job ran: ${all}.`, ...ahead]),
   );
 }
 
-/** In front of what a reader should know of the times before anything else. */
-export const TIMES_IN_DOUBT = 'TIMES IN DOUBT';
+/** What a reader should know of the times before anything else. */
+export const timesInDoubt = (why: Sentence): Sentence => sentence`TIMES IN DOUBT: ${why}.`;
 
-function outOfPlaceIn(entries: JobRecord['entries'], background: JobRecord['background']): string | null {
+function outOfPlaceIn(entries: JobRecord['entries'], background: JobRecord['background']): Sentence | null {
   const [first, last] = [entries[0], entries.at(-1)];
   if (first === undefined || last === undefined) return null;
   return outOfPlaceWords(daysOutOfPlaceAmong(background)({ first, last }));
@@ -175,11 +183,13 @@ function outOfPlaceIn(entries: JobRecord['entries'], background: JobRecord['back
 /** Two clocks that nobody set right may well be this far apart. */
 const CLOCKS_APART_MS = 60_000;
 
-function aheadText(last: string, readAt: string | null): string {
+function aheadOf(last: string, readAt: string | null): readonly Sentence[] {
   const aheadMs = readAt === null ? 0 : Date.parse(last) - Date.parse(readAt);
   return aheadMs > CLOCKS_APART_MS
-    ? ` Its last entry is ${Math.round(aheadMs / 1000)} s ahead of the clock of this computer: one of the two is wrong, or the time was simulated.`
-    : '';
+    ? [
+        sentence`Its last entry is ${Math.round(aheadMs / 1000)} s ahead of the clock of this computer: one of the two is wrong, or the time was simulated.`,
+      ]
+    : [];
 }
 
 function timeCheck({ before, detail }: TrustedTime): Check {

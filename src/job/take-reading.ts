@@ -3,6 +3,7 @@ import { CEASED_US } from '../pull/detector.ts';
 import type { DetectedPull } from '../pull/pull.ts';
 import type { Samples } from '../pull/trace.ts';
 import { type Reading, scaled, type ToolId } from '../reading.ts';
+import { w } from '../words/catalogue.ts';
 import type { BenchState } from './bench-state.ts';
 import { type Feed, notAValue } from './feed.ts';
 import { gapPlace } from './gap-place.ts';
@@ -153,7 +154,7 @@ export function waitsFor({ feeds, stroke, state }: BenchState): { tool: ToolId; 
 
 function feedOf(bench: BenchState, tool: ToolId): Feed {
   const feed = bench.feeds.get(tool);
-  if (feed === undefined) throw new Error(`a reading of ${tool} came before its link`);
+  if (feed === undefined) throw new Error(w`a reading of ${tool} came before its link`);
   return feed;
 }
 

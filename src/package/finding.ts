@@ -1,6 +1,7 @@
 /** What came out for one record among many: little enough to be handed from thread to thread. */
 import { z } from 'zod';
 import { type ByPolicy, WITNESSES } from '../evidence/by-policy.ts';
+import { type Check, checkName } from '../evidence/check.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import type { LaterLog } from '../evidence/later-log.ts';
@@ -12,6 +13,7 @@ import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { openItemSchema } from '../job/open-item.ts';
 import type { FigureSource } from '../reading.ts';
 import { summarySchema } from '../rules/summary.ts';
+import type { Sentence } from '../words/catalogue.ts';
 import { shownBy } from './shown.ts';
 
 const momentSchema = z.strictObject({ seq: z.int(), at: z.string() });
@@ -68,10 +70,10 @@ export function findingOf(
     report.checks.find(({ outcome }) => outcome === 'failed') ??
     report.checks.find(({ name }) => isNotJudged(report) && name === JUDGED_AGAIN);
   const { record } = report;
-  return {
+  const doubt = report.checks.find(({ outcome }) => outcome === 'doubtful');
+  return withSentences(fault, doubt, {
     file,
     verdict: report.verdict,
-    fault: fault === undefined ? null : `${fault.name}: ${fault.detail}`,
     open: [...(fault?.open ?? [])],
     failed: failedIn(report),
     stated: record && {
@@ -85,20 +87,36 @@ export function findingOf(
       first: momentOf(record.entries[0]),
       last: momentOf(record.entries.at(-1)),
     },
-    doubt: report.checks.find(({ outcome }) => outcome === 'doubtful')?.detail ?? null,
     withheld: [...report.withheld],
-  };
+  });
 }
+
+/** Said when they are read, and made of the checks alone: a finding does not keep the record that it is about. */
+const withSentences = (
+  fault: Check | undefined,
+  doubt: Check | undefined,
+  facts: Omit<Finding, 'fault' | 'doubt'>,
+): Finding => ({
+  ...facts,
+  get fault() {
+    return fault === undefined ? null : `${checkName(fault.name)}: ${fault.detail}`;
+  },
+  get doubt() {
+    return doubt?.detail ?? null;
+  },
+});
 
 /** Left to a newer version of the program, which knows its form or its rules. */
 const isNotJudged = ({ verdict }: Pick<Finding, 'verdict'>) =>
   verdict === 'newer' || verdict === 'other-rules';
 
 /** A file whose bytes nobody could read. */
-export const unreadable = (file: string, fault: string): Finding => ({
+export const unreadable = (file: string, fault: Sentence): Finding => ({
   file,
   verdict: 'unreadable',
-  fault,
+  get fault() {
+    return fault();
+  },
   open: [],
   failed: [],
   doubt: null,

@@ -15,8 +15,9 @@ import { noRecordReasonSchema } from '../evidence/record.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
-import { problemFromZod } from '../problem.ts';
+import { problemFromZod, spokenProblem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 
 /** The files that every package has, by what they are. */
 export const PACKAGE_FILES = {
@@ -163,7 +164,7 @@ export const packageStationSchema = z.strictObject({
   entries: z.array(stationEntrySchema).min(1).max(200_000).describe('The entries, in the order of the log.'),
 });
 
-const NEXT = 'Ask for the package again.';
+const NEXT = sentence`Ask for the package again.`;
 
 const read =
   <T extends z.ZodType>(schema: T, name: string) =>
@@ -179,27 +180,27 @@ export function readIndex(bytes: Uint8Array): Result<PackageIndex> {
   const index = read(packageIndexSchema, PACKAGE_FILES.index)(bytes);
   const fault = index.ok ? indexFault(index.value) : null;
   if (fault === null) return index;
-  return err({ code: 'package-form', where: PACKAGE_FILES.index, message: fault, next: NEXT });
+  return err(spokenProblem('package-form', PACKAGE_FILES.index, fault, NEXT));
 }
 
 /** What an index says of its own files is said once, and hangs together. */
-function indexFault({ files, jobs }: PackageIndex): string | null {
+function indexFault({ files, jobs }: PackageIndex): Sentence | null {
   const paths = new Set<string>();
   for (const { path } of files) {
     if (path === PACKAGE_FILES.index || path === PACKAGE_FILES.signature)
-      return `${path} stands in the list of files, and can have no digest there`;
-    if (paths.has(path)) return `the file ${path} stands twice in the list of files`;
+      return sentence`${path} stands in the list of files, and can have no digest there`;
+    if (paths.has(path)) return sentence`the file ${path} stands twice in the list of files`;
     paths.add(path);
   }
   const named = new Set<string>();
   for (const { job, record, paper } of jobs)
     for (const path of paper === null ? [record] : [record, paper]) {
-      if (!paths.has(path)) return `job ${job} names ${path}, which is not in the list of files`;
-      if (named.has(path)) return `two jobs name the file ${path}`;
+      if (!paths.has(path)) return sentence`job ${job} names ${path}, which is not in the list of files`;
+      if (named.has(path)) return sentence`two jobs name the file ${path}`;
       named.add(path);
     }
   const stray = files.find(({ path }) => path.startsWith(`${PACKAGE_FILES.records}/`) && !named.has(path));
-  return stray === undefined ? null : `no job names the file ${stray.path}`;
+  return stray === undefined ? null : sentence`no job names the file ${stray.path}`;
 }
 
 export const readProofs = read(packageProofsSchema, PACKAGE_FILES.proofs);
@@ -223,10 +224,12 @@ export function readStationFile(bytes: Uint8Array): Result<readonly StationEntry
   const own = entries.value.filter(isStationEntry);
   return own.length > 0 && own.length === entries.value.length
     ? ok(own)
-    : err({
-        code: 'package-form',
-        where: PACKAGE_FILES.station,
-        message: "expected the station's own entries alone",
-        next: NEXT,
-      });
+    : err(
+        spokenProblem(
+          'package-form',
+          PACKAGE_FILES.station,
+          sentence`expected the station's own entries alone`,
+          NEXT,
+        ),
+      );
 }

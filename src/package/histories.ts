@@ -4,6 +4,7 @@
  */
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import { isSame } from '../evidence/platform/bytes.ts';
+import { type Sentence, sentence, w } from '../words/catalogue.ts';
 import type { Finding } from './finding.ts';
 import type { Shown } from './shown.ts';
 
@@ -11,17 +12,19 @@ import type { Shown } from './shown.ts';
 export interface TwoHistories {
   readonly file: string;
   readonly other: string;
-  readonly why: string;
+  readonly why: Sentence;
 }
 
 const HASH_BYTES = 32;
 /** The entries below a subtree, as people count them. */
-function entriesAt(place: number): string {
+function entriesAt(place: number): Sentence {
   let width = 1;
   while ((place + 1) % (width * 2) === 0) width *= 2;
   const first = place + 1 - width;
   const from = first / 2 + 1;
-  return width === 1 ? `entry ${from} differs` : `entries ${from} to ${from + width - 1} differ`;
+  return width === 1
+    ? sentence`entry ${from} differs`
+    : sentence`entries ${from} to ${from + width - 1} differ`;
 }
 
 /** Each record that cannot be true together with an earlier one of the same log. */
@@ -39,7 +42,7 @@ export function twoHistories(findings: readonly Finding[]): readonly TwoHistorie
 
 /** In words, for a line or a check. */
 export const historiesText = ({ file, other, why }: TwoHistories): string =>
-  `TWO HISTORIES of one log: ${other} and ${file} cannot both be true, because ${why}`;
+  w`TWO HISTORIES of one log: ${other} and ${file} cannot both be true, because ${why()}`;
 
 /**
  * Which records are held against each other: those of a log by its origin, where the reader trusts who signed. Of a signer
@@ -82,7 +85,7 @@ class History {
     const common = Math.min(before.entries.length, shown.entries.length);
     return isSame(before.entries.subarray(0, common), shown.entries.subarray(0, common))
       ? null
-      : { file, other: before.file, why: `job ${job} has two contents` };
+      : { file, other: before.file, why: sentence`job ${job} has two contents` };
   }
 
   #otherRoot(file: string, note: string): TwoHistories | null {
@@ -93,7 +96,7 @@ class History {
     if (before === undefined) this.#roots.set(size, { file, root });
     return before === undefined || isSame(before.root, root)
       ? null
-      : { file, other: before.file, why: `the log of ${size} entries has two roots` };
+      : { file, other: before.file, why: sentence`the log of ${size} entries has two roots` };
   }
 
   #otherEntry(file: string, { places, hashes }: Shown): TwoHistories | null {

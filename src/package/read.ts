@@ -3,6 +3,7 @@ import { readCheckpoint } from '../evidence/checkpoint.ts';
 import { fromUtf8 } from '../evidence/platform/bytes.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
+import { type Sentence, sentence } from '../words/catalogue.ts';
 import { type PackageLog, stationIn } from './checks.ts';
 import type { FolderToRead, NewProgress } from './folder.ts';
 import { PACKAGE_FILES, type PackageFile, type PackageIndex, readProofs, readStationFile } from './format.ts';
@@ -47,7 +48,7 @@ export async function noteIn(folder: FolderToRead, path: string): Promise<string
 }
 
 /** The log that the package says it is taken from; a sentence where that cannot be read. */
-export async function logIn(folder: FolderToRead): Promise<PackageLog | string> {
+export async function logIn(folder: FolderToRead): Promise<PackageLog | Sentence> {
   try {
     const note = fromUtf8(await folder.read(PACKAGE_FILES.checkpoint, MAX_NOTE_BYTES));
     const checkpoint = orThrow(readCheckpoint(note, PACKAGE_FILES.checkpoint));
@@ -56,6 +57,7 @@ export async function logIn(folder: FolderToRead): Promise<PackageLog | string> 
     return { checkpoint, proofs, entries, station: stationIn(entries) };
   } catch (cause) {
     if (!(cause instanceof ProblemError)) throw cause;
-    return `What it says of the log cannot be read: ${cause.message}.`;
+    const { problem } = cause;
+    return sentence`What it says of the log cannot be read: ${() => problem.message}.`;
   }
 }

@@ -1,10 +1,12 @@
 /** The records of a package, each by itself; nothing of them is kept but what each states of itself. */
-import { type Check, failed, passed } from '../evidence/check.ts';
+import { type Check, failed, notLookedAt, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { Span } from '../evidence/order-of-time.ts';
 import { addedUp, type Withheld } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
+import { andMore } from '../evidence/wordings.ts';
+import { plural, type Sentence, sentence } from '../words/catalogue.ts';
 import { type Finding, isSound, type Unproven, unprovenIn } from './finding.ts';
 import type { NewProgress } from './folder.ts';
 import type { PackageIndex } from './format.ts';
@@ -23,7 +25,7 @@ export interface Records {
   /** Empty where no job was. */
   readonly unproven: Unproven;
   /** Set where some were signed by a key that the reader does not trust and that is none of this station's. */
-  readonly untrusted: (station: StationState | string) => Check | null;
+  readonly untrusted: (station: StationState | Sentence) => Check | null;
   readonly oneHistory: Check;
   readonly withheld: readonly Withheld[];
   /** Where its jobs stand in the log, and when. */
@@ -71,15 +73,19 @@ function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check 
   const newer = findings.filter(({ verdict }) => verdict === 'newer');
   const bad = findings.filter((finding) => finding.verdict !== 'newer' && !isSound(finding));
   if (findings.length < index.jobs.length)
-    return failed('records', `${findings.length} of ${index.jobs.length} that the index names are there.`);
+    return failed(
+      'records',
+      sentence`${findings.length} of ${index.jobs.length} that the index names are there.`,
+    );
   const [first] = bad;
   if (first !== undefined) {
     const others = bad.slice(1, 1 + SHOWN).map(({ file }) => file);
-    const also =
-      others.length === 0 ? '' : `; also ${others.join(', ')}${bad.length > 1 + SHOWN ? ' and more' : ''}`;
+    const also = andMore(() => others.join(', '), bad.length - 1 - SHOWN);
     return failed(
       'records',
-      `${bad.length} of ${findings.length} do not hold; ${first.file}: ${first.fault ?? 'no reason known'}${also}`,
+      others.length === 0
+        ? sentence`${bad.length} of ${findings.length} do not hold; ${first.file}: ${faultOf(first)}`
+        : sentence`${bad.length} of ${findings.length} do not hold; ${first.file}: ${faultOf(first)}; also ${also}`,
     );
   }
   const jobs = new Map(index.jobs.map(({ job, record }) => [record, job]));
@@ -89,42 +95,51 @@ function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check 
   if (astray !== undefined)
     return failed(
       'records',
-      `${astray.file} is of job ${astray.stated?.job}, not of the one that the index says.`,
+      sentence`${astray.file} is of job ${astray.stated?.job ?? '?'}, not of the one that the index says.`,
     );
   const unfinished = findings.filter(({ failed: names }) => names.includes(COMPLETENESS));
   const which = unfinished.slice(0, SHOWN).map(({ stated }) => stated?.job);
-  const more = unfinished.length > SHOWN ? ` and ${unfinished.length - SHOWN} more` : '';
+  const some = andMore(() => which.join(', '), unfinished.length - SHOWN);
   const finished =
     unfinished.length === 0
-      ? 'each complete'
-      : `${unfinished.length} of a job that was not completed or is void (${which.join(', ')}${more})`;
+      ? sentence`each complete`
+      : sentence`${unfinished.length} of a job that was not completed or is void (${some})`;
   const others = findings.filter(({ verdict }) => verdict === 'other-rules').length;
   const again =
     others === 0
-      ? 'each authentic and judged again'
-      : `each authentic; ${others} NOT judged again, because they were judged by rules that this version does not know`;
+      ? sentence`each authentic and judged again`
+      : sentence`each authentic; ${others} NOT judged again, because they were judged by rules that this version does not know`;
   if (newer.length > 0)
-    return {
-      name: 'records',
-      outcome: 'not-applicable',
-      detail: `${newer.length} of ${findings.length} were not verified: a newer version of the program made them; ${newer[0]?.file}.`,
-    };
-  return passed(
-    'records',
-    `${findings.length} record${findings.length === 1 ? '' : 's'}, ${again}; ${finished}.`,
-  );
+    return notLookedAt(
+      'records',
+      sentence`${newer.length} of ${findings.length} were not verified: a newer version of the program made them; ${newer[0]?.file ?? ''}.`,
+    );
+  return passed('records', sentence`${records(findings.length)}, ${again}; ${finished}.`);
 }
+
+const records =
+  (count: number): Sentence =>
+  () =>
+    plural(count, { one: '# record', other: '# records' });
+
+/** Read when it is said: what it found may be read in another language by then. */
+const faultOf =
+  (finding: Finding): Sentence =>
+  () =>
+    finding.fault ?? NO_REASON();
+
+const NO_REASON = sentence`no reason known`;
 
 function checkHistory(findings: readonly Finding[]): Check {
   const [split] = twoHistories(findings);
   return split === undefined
-    ? passed('one history', 'No two records contradict each other.')
-    : failed('one history', `${historiesText(split)}.`);
+    ? passed('one history', sentence`No two records contradict each other.`)
+    : failed('one history', sentence`${() => historiesText(split)}.`);
 }
 
 /** A key of the station that has ended since is vouched for by the log that the newest one signed, where the record is in it. */
-function untrustedIn(findings: readonly Finding[], station: StationState | string): Check | null {
-  const own = new Set(typeof station === 'string' ? [] : station.keys.map(({ kid }) => kid));
+function untrustedIn(findings: readonly Finding[], station: StationState | Sentence): Check | null {
+  const own = new Set(typeof station === 'function' ? [] : station.keys.map(({ kid }) => kid));
   const untrusted = findings.filter(
     ({ failed: names, stated }) => names.includes('signer') && !own.has(stated?.kid ?? ''),
   );
@@ -132,6 +147,6 @@ function untrustedIn(findings: readonly Finding[], station: StationState | strin
   if (first === undefined) return null;
   return failed(
     'signer',
-    `${untrusted.length} records are signed by a key that is not trusted; ${first.file}: ${first.fault ?? 'no reason known'}`,
+    sentence`${untrusted.length} records are signed by a key that is not trusted; ${first.file}: ${faultOf(first)}`,
   );
 }

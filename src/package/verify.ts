@@ -7,6 +7,7 @@ import { addedUp, type Withheld, withheldIn } from '../evidence/sharing.ts';
 import { asOf, type TrustList } from '../evidence/trust.ts';
 import type { PackageVerdict } from '../evidence/verdict.ts';
 import { orThrow } from '../result.ts';
+import { joined, type Sentence, sentence } from '../words/catalogue.ts';
 import {
   checkFiles,
   checkImpacts,
@@ -32,7 +33,7 @@ export interface Reader {
   /** Which logs and witnesses the reader asks for; null for a trust list alone. */
   readonly policy: Policy | null;
   /** Why the reader's trust list trusts nobody, as a sentence; null where it is a list of the reader's own. */
-  readonly trustFault: string | null;
+  readonly trustFault: Sentence | null;
   /** The checkpoint that the reader kept from before. */
   readonly kept: SignedCheckpoint | null;
   readonly verifyRecords: VerifyRecords;
@@ -48,7 +49,7 @@ export interface PackageReport {
   readonly verdict: PackageVerdict;
   readonly checks: readonly Check[];
   /** A sentence where it cannot be read. */
-  readonly log: PackageLog | string;
+  readonly log: PackageLog | Sentence;
   /** Personal texts that did not come with its records and the station's entries. */
   readonly withheld: readonly Withheld[];
   /** How many of its jobs no instrument proves. */
@@ -65,28 +66,28 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
   const bytes = await folder.read(PACKAGE_FILES.index, MAX_BYTES);
   const index = orThrow(readIndex(bytes));
   const log = await logIn(folder);
-  const station = typeof log === 'string' ? log : log.station;
+  const station = typeof log === 'function' ? log : log.station;
   const signature = await noteIn(folder, PACKAGE_FILES.signature);
   const { check: signed, kid } = checkSignature(bytes, signature, station);
   const there = await filesIn(folder, index, reader.progress);
   const records = await recordsIn(index, there.plain, reader);
-  const since = typeof log === 'string' ? null : await checkSince(folder, index, reader.kept, log);
+  const since = typeof log === 'function' ? null : await checkSince(folder, index, reader.kept, log);
   const others = [
     signed,
     checkFiles(index, there.files),
-    ...(typeof log === 'string' ? [failed('log', log)] : [checkLog(log)]),
+    ...(typeof log === 'function' ? [failed('log', log)] : [checkLog(log)]),
     ...(since === null ? [] : [since]),
     ...(await byWitnesses(folder, index, reader, log, records.jobs)),
-    ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
+    ...(typeof log === 'function' ? [] : [checkSameLog(records.checkpoints, log)]),
     records.check,
     records.oneHistory,
     checkMade(index, records.jobs, reader.readAt),
-    checkTimes(records.jobs, typeof log === 'string' ? [] : log.entries),
-    ...(typeof log === 'string' ? [] : [checkImpacts(index, log.entries)]),
+    checkTimes(records.jobs, typeof log === 'function' ? [] : log.entries),
+    ...(typeof log === 'function' ? [] : [checkImpacts(index, log.entries)]),
   ];
   // Nobody reads a file that is not as it was signed.
   const isWhole = others.every(({ outcome }) => outcome !== 'failed') && records.left !== 'newer';
-  if (isWhole && typeof log !== 'string') others.push(await reader.checkReadings(index, log));
+  if (isWhole && typeof log !== 'function') others.push(await reader.checkReadings(index, log));
   const maker = checkSigner(kid, index, station, trustOf(reader, log));
   const signer = withFault(
     maker.outcome === 'passed' ? (records.untrusted(station) ?? maker) : maker,
@@ -98,7 +99,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     verdict: verdictOf(others, signer, records.left),
     checks: [...(first === undefined ? [] : [first]), signer, ...rest],
     log,
-    withheld: addedUp([...records.withheld, ...(typeof log === 'string' ? [] : withheldIn(log.entries))]),
+    withheld: addedUp([...records.withheld, ...(typeof log === 'function' ? [] : withheldIn(log.entries))]),
     unproven: records.unproven,
     held: reader.kept !== null && reader.kept.size > 0 && since?.outcome === 'passed',
   };
@@ -112,27 +113,27 @@ function verdictOf(others: readonly Check[], signer: Check, left: Records['left'
 }
 
 /** The reader's list, with the keys that the policy gives this log. */
-const trustOf = ({ trust, policy, readAt }: Reader, log: PackageLog | string): TrustList =>
-  asOf(typeof log === 'string' ? trust : withLogsOf(trust, policy, log.checkpoint.origin), readAt);
+const trustOf = ({ trust, policy, readAt }: Reader, log: PackageLog | Sentence): TrustList =>
+  asOf(typeof log === 'function' ? trust : withLogsOf(trust, policy, log.checkpoint.origin), readAt);
 
 async function byWitnesses(
   folder: FolderToRead,
   { files }: PackageIndex,
   { policy, readAt }: Reader,
-  log: PackageLog | string,
+  log: PackageLog | Sentence,
   jobs: Records['jobs'],
 ): Promise<readonly Check[]> {
-  if (policy === null || typeof log === 'string') return [];
+  if (policy === null || typeof log === 'function') return [];
   if (!files.some(({ path }) => path === PACKAGE_FILES.cosigned))
     return [checkWitnesses(policy, null, log, { jobs, readAt })];
   const cosigned = readCheckpoint(await noteIn(folder, PACKAGE_FILES.cosigned), PACKAGE_FILES.cosigned);
   return cosigned.ok
     ? [checkWitnesses(policy, cosigned.value, log, { jobs, readAt })]
-    : [failed(WITNESSES, `${PACKAGE_FILES.cosigned} is not a checkpoint.`)];
+    : [failed(WITNESSES, sentence`${PACKAGE_FILES.cosigned} is not a checkpoint.`)];
 }
 
-const withFault = (signer: Check, fault: string | null): Check =>
-  fault === null ? signer : failed('signer', `${signer.detail} ${fault}`);
+const withFault = (signer: Check, fault: Sentence | null): Check =>
+  fault === null ? signer : failed('signer', joined([() => signer.detail, fault]));
 
 async function checkSince(
   folder: FolderToRead,
@@ -144,5 +145,5 @@ async function checkSince(
   const kept = readCheckpoint(await noteIn(folder, PACKAGE_FILES.kept), PACKAGE_FILES.kept);
   return kept.ok
     ? checkKept(kept.value, own, log)
-    : failed('since', `${PACKAGE_FILES.kept} is not a checkpoint.`);
+    : failed('since', sentence`${PACKAGE_FILES.kept} is not a checkpoint.`);
 }

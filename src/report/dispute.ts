@@ -13,9 +13,6 @@ import { utc } from './figures.ts';
 import { jobsText } from './impact.ts';
 import type { Paper, Part } from './paper.ts';
 
-/** Its file in a package. */
-export const DISPUTE_PAPER = 'dispute.pdf';
-
 export interface DisputeInput {
   readonly claim: string;
   /** In the order of time; at least one. */

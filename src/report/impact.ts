@@ -74,6 +74,3 @@ export const cylindersOf = ({ attempts }: Pick<ItemState, 'attempts'>, sort: Exc
   [...new Set(attempts.filter((one) => one.sort === sort).map(({ cylinder }) => cylinder))]
     .sort((a, b) => a - b)
     .join(', ');
-
-/** For commands of the office, which are English. */
-export const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;

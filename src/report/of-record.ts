@@ -2,10 +2,10 @@ import { jwsSchema } from '../evidence/jws.ts';
 import { fromUtf8, toHex } from '../evidence/platform/bytes.ts';
 import { sha256 } from '../evidence/platform/hash.ts';
 import { fileBytes, type JobRecord } from '../evidence/record.ts';
+import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { foldAll } from '../job/fold.ts';
 import { type ReportModel, reportModel } from './model.ts';
 import { tracesOf } from './traces.ts';
-import { TECHNICIAN_SIGNATURE } from './words/index.ts';
 
 /** What a record shows people, made from nothing but the record. */
 export function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
@@ -19,7 +19,7 @@ export function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel
     traces: tracesOf(events),
     recordDigest: digestOf(recordBytes),
     signers: record.signers,
-    technicianSignature: TECHNICIAN_SIGNATURE[record.technicianSignature],
+    technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
     checkpoint: record.log.checkpoint,
     program: `${program.name} ${program.version}`,
     station: record.station,

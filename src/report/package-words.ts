@@ -2,10 +2,25 @@
 import { PACKAGE_FILES } from '../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../package/station-entries.ts';
 import type { PackageReport } from '../package/verify.ts';
-import { w } from '../words/catalogue.ts';
+import { plural, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { cylindersOf, jobsText, standOf } from './impact.ts';
-import { notProvenByAny } from './words/index.ts';
+import { noRecordText, notProvenByAny, purposeText } from './words/index.ts';
+
+/** What it was made for, by whom, and what was asked for. */
+export function packageText(index: PackageReport['index']): string {
+  const asked = Object.entries(index.asked).map(([what, value]) =>
+    value === null ? w`one ${what}` : `${what} ${value}`,
+  );
+  return clean(
+    w`${purposeText(index)}; station ${index.station}; ${recordsText(index.jobs.length)}; asked for ${asked.join(', ') || w`all jobs`}`,
+  );
+}
+
+export const recordsText = (count: number): string => plural(count, { one: '# record', other: '# records' });
+
+export const leftOutText = (one: PackageReport['index']['leftOut'][number]): string =>
+  clean(w`Left out: job ${one.job}, ${noRecordText(one)}.`);
 
 export function questionHeadline({ index }: PackageReport): string {
   const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
@@ -14,7 +29,7 @@ export function questionHeadline({ index }: PackageReport): string {
 
 /** From the entries that are in the log, not from what the index makes of them. */
 export function questionLines({ index, log }: PackageReport): readonly string[] {
-  if (typeof log === 'string') return [];
+  if (typeof log === 'function') return [];
   const all = questionedIn(log.entries, new Set(index.jobs.map(({ job }) => job)));
   return [...all].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, some]) => some.map(questionLine));
 }
@@ -36,8 +51,8 @@ const AT_CYLINDER: Readonly<Record<'out' | 'doubtful', (cylinders: string) => st
 
 /** What a reader could take for proven and is not. */
 export function notProven({ index, log, held, verdict, checks }: PackageReport): readonly string[] {
-  const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
-  const size = typeof log === 'string' ? 0 : log.checkpoint.size;
+  const last = typeof log === 'function' ? null : lastWithoutGap(log.entries);
+  const size = typeof log === 'function' ? 0 : log.checkpoint.size;
   const papers = index.jobs.some(({ paper }) => paper !== null);
   return [
     w`that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so`,

@@ -1,5 +1,6 @@
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { checkStudy, type GaugeResult, type GaugeStudy, gaugeResult } from './gauge-study.ts';
 
 /**
@@ -79,7 +80,7 @@ function outsideTables(trials: number, appraisers: number, parts: number): Probl
   return {
     code: 'outside-tables',
     where: 'study',
-    message: `average and range has factors for 2 or 3 trials, 2 to 10 appraisers and 2 to 10 parts, not for ${trials}, ${appraisers} and ${parts}`,
-    next: 'Use the analysis of variance, which has no such bounds.',
+    message: w`average and range has factors for 2 or 3 trials, 2 to 10 appraisers and 2 to 10 parts, not for ${trials}, ${appraisers} and ${parts}`,
+    next: w`Use the analysis of variance, which has no such bounds.`,
   };
 }

@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 import { type Moments, mean } from './moments.ts';
 
 /** Problem `not-a-number`, at the first reading that is none. */
@@ -8,8 +9,8 @@ export function readingsProblem(readings: readonly number[], name: string): Prob
   return {
     code: 'not-a-number',
     where: `${name}[${at}]`,
-    message: `${name} holds a value that is no finite number`,
-    next: 'Leave the reading out and say so, or correct it where it was recorded.',
+    message: w`${name} holds a value that is no finite number`,
+    next: w`Leave the reading out and say so, or correct it where it was recorded.`,
   };
 }
 
@@ -24,8 +25,8 @@ export function sumsProblem(moments: Moments, name: string): Problem | null {
 export const notHeld = (name: string): Problem => ({
   code: 'not-a-number',
   where: name,
-  message: `${name} are so large or so small that no mean and no spread can be computed from them`,
-  next: 'Leave out what no instrument can have shown, and say so.',
+  message: w`${name} are so large or so small that no mean and no spread can be computed from them`,
+  next: w`Leave out what no instrument can have shown, and say so.`,
 });
 
 /** Problem `too-few`, when there are fewer than `least`. */
@@ -34,8 +35,8 @@ export function numberProblem(n: number, least: number, name: string): Problem |
   return {
     code: 'too-few',
     where: name,
-    message: `${n} ${name} are too few; at least ${least} are needed`,
-    next: 'Collect more before computing this, or widen the period.',
+    message: w`${n} ${name} are too few; at least ${least} are needed`,
+    next: w`Collect more before computing this, or widen the period.`,
   };
 }
 
@@ -45,7 +46,7 @@ export function spreadProblem(readings: readonly number[], name: string): Proble
   return {
     code: 'no-spread',
     where: name,
-    message: `all ${name} are equal, so they show no spread to compute with`,
-    next: 'Look whether the instrument shows enough digits, or whether one value was recorded many times.',
+    message: w`all ${name} are equal, so they show no spread to compute with`,
+    next: w`Look whether the instrument shows enough digits, or whether one value was recorded many times.`,
   };
 }

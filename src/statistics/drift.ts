@@ -2,6 +2,7 @@ import { chiSquareTail } from '../metrology/chi-square.ts';
 import { studentQuantile } from '../metrology/student.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { numberProblem, readingsProblem } from './checks.ts';
 import type { Limits } from './limits.ts';
 import { mean, momentsOf } from './moments.ts';
@@ -215,15 +216,15 @@ function deviationsProblem(deviations: readonly DatedDeviation[]): Problem | nul
 const noUncertainty = (): Problem => ({
   code: 'uncertainty-missing',
   where: 'calibrations',
-  message: 'a calibration without an uncertainty above zero weighs nothing, or everything',
-  next: 'Take the uncertainty from its certificate.',
+  message: w`a calibration without an uncertainty above zero weighs nothing, or everything`,
+  next: w`Take the uncertainty from its certificate.`,
 });
 
 const oneDay = (): Problem => ({
   code: 'one-day',
   where: 'calibrations',
-  message: 'all calibrations are of the same day, so there is no drift to estimate',
-  next: 'Add calibrations of other days.',
+  message: w`all calibrations are of the same day, so there is no drift to estimate`,
+  next: w`Add calibrations of other days.`,
 });
 
 function sum(values: readonly number[]): number {

@@ -2,6 +2,7 @@ import { normalCdf } from '../metrology/normal.ts';
 import { studentQuantile } from '../metrology/student.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { notHeld, readingsProblem } from './checks.ts';
 
 /** What a chart of exponentially weighted means is drawn by. e-Handbook, 6.3.2.4. */
@@ -120,8 +121,8 @@ function settingsProblem({ lambda, target, sigma, width }: EwmaSettings): Proble
   return {
     code: 'chart-settings',
     where: 'settings',
-    message: 'a chart of weighted means needs 0 < λ ≤ 1, a target, and sigma and width above zero',
-    next: 'Take λ 0.2 and width 3, and sigma from an individuals chart of a stable period.',
+    message: w`a chart of weighted means needs 0 < λ ≤ 1, a target, and sigma and width above zero`,
+    next: w`Take λ 0.2 and width 3, and sigma from an individuals chart of a stable period.`,
   };
 }
 
@@ -144,8 +145,7 @@ function timesProblem(n: number, spacing: Spacing | null): Problem | null {
   return {
     code: 'reading-times',
     where: 'spacing',
-    message:
-      'each reading needs a time of its own, later than the one before, and a nominal interval above zero',
-    next: 'Sort the readings by time and merge those of the same moment.',
+    message: w`each reading needs a time of its own, later than the one before, and a nominal interval above zero`,
+    next: w`Sort the readings by time and merge those of the same moment.`,
   };
 }

@@ -1,5 +1,6 @@
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { spreadProblem, sumsProblem } from './checks.ts';
 import { limitsProblem } from './limits.ts';
 import { momentsOf } from './moments.ts';
@@ -111,20 +112,20 @@ const sigmaOf = (variance: number) => Math.sqrt(Math.max(0, variance));
 function cellProblem(cell: string, values: readonly number[], trials: number): Problem | null {
   const next = 'Measure the cell again, or leave the whole part out of the study.';
   if (values.length === 0)
-    return { code: 'missing-cell', where: cell, message: `${cell} has no reading`, next };
+    return { code: 'missing-cell', where: cell, message: w`${cell} has no reading`, next };
   const bad = values.findIndex((value) => !Number.isFinite(value));
   if (bad >= 0)
     return {
       code: 'not-a-number',
       where: cell,
-      message: `trial ${bad + 1} of ${cell} is no finite number`,
+      message: w`trial ${bad + 1} of ${cell} is no finite number`,
       next,
     };
   if (values.length === trials) return null;
   return {
     code: 'unequal-trials',
     where: cell,
-    message: `${cell} has ${values.length} trials, the first cell has ${trials}`,
+    message: w`${cell} has ${values.length} trials, the first cell has ${trials}`,
     next,
   };
 }
@@ -133,8 +134,8 @@ function size(appraisers: number, parts: number): Problem {
   return {
     code: 'study-size',
     where: 'study',
-    message: `a gauge study needs at least 2 appraisers and 2 parts; this one has ${appraisers} and ${parts}`,
-    next: 'Plan 3 appraisers, 10 parts and 3 trials, as is usual.',
+    message: w`a gauge study needs at least 2 appraisers and 2 parts; this one has ${appraisers} and ${parts}`,
+    next: w`Plan 3 appraisers, 10 parts and 3 trials, as is usual.`,
   };
 }
 
@@ -142,8 +143,8 @@ function oneTrial(): Problem {
   return {
     code: 'study-size',
     where: 'study',
-    message: 'every cell has one trial only, so repeatability cannot be told from the rest',
-    next: 'Have every appraiser measure every part at least twice.',
+    message: w`every cell has one trial only, so repeatability cannot be told from the rest`,
+    next: w`Have every appraiser measure every part at least twice.`,
   };
 }
 
@@ -151,7 +152,7 @@ function surplus(): Problem {
   return {
     code: 'study-size',
     where: 'study',
-    message: 'there are readings beyond the named appraisers and parts',
-    next: 'Name every appraiser and part, or leave the readings out.',
+    message: w`there are readings beyond the named appraisers and parts`,
+    next: w`Name every appraiser and part, or leave the readings out.`,
   };
 }

@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 
 /** What a value may be, both ends included; null where there is no such limit. One unit for limits and readings. */
 export interface Limits {
@@ -27,14 +28,14 @@ export function limitsProblem({ lower, upper }: Limits): Problem | null {
     return {
       code: 'no-limits',
       where: 'limits',
-      message: 'there is neither a lower nor an upper limit to hold the readings against',
-      next: 'Give at least one limit as a finite number.',
+      message: w`there is neither a lower nor an upper limit to hold the readings against`,
+      next: w`Give at least one limit as a finite number.`,
     };
   if (lower === null || upper === null || lower < upper) return null;
   return {
     code: 'range-reversed',
     where: 'limits',
-    message: `the lower limit ${lower} is not below the upper limit ${upper}`,
-    next: 'Give the lower limit first, then the upper.',
+    message: w`the lower limit ${lower} is not below the upper limit ${upper}`,
+    next: w`Give the lower limit first, then the upper.`,
   };
 }

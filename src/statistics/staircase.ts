@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 
 /** Within this share of what is permitted the interval grows. ILAC-G24 / OIML D 10 name 80 % as an example; from memory. */
 const COMFORTABLE = 0.8;
@@ -48,8 +49,8 @@ export function nextInterval(
     return err({
       code: 'calibration-interval',
       where: 'interval',
-      message: `an interval of ${days} days, bounds ${shortestDays} to ${longestDays} days, and a deviation of ${deviation} with ${permissible} permitted do not go together`,
-      next: 'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.',
+      message: w`an interval of ${days} days, bounds ${shortestDays} to ${longestDays} days, and a deviation of ${deviation} with ${permissible} permitted do not go together`,
+      next: w`Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.`,
     });
   const share = Math.abs(deviation) / permissible;
   const factor = share > 1 ? SHORTER : share > COMFORTABLE ? 1 : LONGER;

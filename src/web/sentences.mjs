@@ -32,7 +32,7 @@ const sentencesInPage = (html) =>
 export function sentencesIn(source) {
   const found = [];
   const visit = (node) => {
-    if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'w')
+    if (ts.isTaggedTemplateExpression(node) && /^(w|sentence)$/.test(node.tag.getText()))
       found.push(templateKey(node.template));
     if (ts.isCallExpression(node)) found.push(...sentencesOfCall(node));
     ts.forEachChild(node, visit);
@@ -57,8 +57,16 @@ function sentencesOfCall(call) {
     case 'phrases':
       return first === undefined ? [] : literalsIn(first);
     default:
-      return [];
+      return /\.(refine|regex)$/.test(call.expression.getText()) ? refusalIn(second) : [];
   }
+}
+
+/** What a schema says of a value that it refuses; it is looked up where it is printed. */
+function refusalIn(said) {
+  if (said === undefined || ts.isStringLiteralLike(said)) return said === undefined ? [] : [said.text];
+  if (!ts.isObjectLiteralExpression(said)) return [];
+  const message = said.properties.find((one) => one.name?.getText() === 'message');
+  return message !== undefined && ts.isPropertyAssignment(message) ? literalsIn(message.initializer) : [];
 }
 
 /** What is counted is written out where it is counted, so that it can be found. */

@@ -65,6 +65,21 @@ export function w(parts: TemplateStringsArray, ...values: readonly (string | num
     : filled(typeof wording === 'string' ? wording : wording.other, values);
 }
 
+/** A sentence that is made whenever it is read, in the language of whoever reads it then. */
+export type Sentence = () => string;
+
+/** The same as {@link w} for what is found once and may be read in several languages; it may hold other sentences. */
+export const sentence =
+  (parts: TemplateStringsArray, ...values: readonly (string | number | Sentence)[]): Sentence =>
+  () =>
+    w(parts, ...values.map((value) => (typeof value === 'function' ? value() : value)));
+
+/** Of several sentences: one behind the other, or joined by something else. */
+export const joined =
+  (sentences: readonly Sentence[], by = ' '): Sentence =>
+  () =>
+    sentences.map((one) => one()).join(by);
+
 /** `{one: '# plug', other: '# plugs'}` for a count; `#` is the count. Its key is `# plug|# plugs`. */
 export function plural(count: number, english: { readonly one: string; readonly other: string }): string {
   const wording: Wording =
@@ -90,7 +105,8 @@ export function phrases<const T extends object>(table: T): T {
   return spoken as T;
 }
 
-function spokenPhrase(english: string): string {
+/** A sentence that is kept elsewhere: in a table of {@link phrases}, or in a schema. */
+export function spokenPhrase(english: string): string {
   const wording = reader.wordingOf(english) ?? english;
   return typeof wording === 'string' ? wording : wording.other;
 }

@@ -7,6 +7,8 @@ const PARTS: Readonly<
 > = {
   de: () =>
     Promise.all([
+      import('./de/audit.ts'),
+      import('./de/verify.ts'),
       import('./de/bench.ts'),
       import('./de/table.ts'),
       import('./de/papers.ts'),
@@ -14,6 +16,8 @@ const PARTS: Readonly<
     ]),
   fr: () =>
     Promise.all([
+      import('./fr/audit.ts'),
+      import('./fr/verify.ts'),
       import('./fr/bench.ts'),
       import('./fr/table.ts'),
       import('./fr/papers.ts'),
@@ -21,6 +25,8 @@ const PARTS: Readonly<
     ]),
   es: () =>
     Promise.all([
+      import('./es/audit.ts'),
+      import('./es/verify.ts'),
       import('./es/bench.ts'),
       import('./es/table.ts'),
       import('./es/papers.ts'),

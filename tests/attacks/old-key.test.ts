@@ -82,7 +82,7 @@ describe('a succession that the old key signs once it is gone', () => {
   });
 
   it('is not believed beside a time stamp either: an end is an end', () => {
-    expect(signerOf(forged, NEWEST, { before: AT, detail: '' }).verdict).toBe('untrusted');
+    expect(signerOf(forged, NEWEST, { before: AT, detail: () => '' }).verdict).toBe('untrusted');
   });
 });
 
@@ -131,8 +131,8 @@ describe('a record that the old key signs once it is gone, under an earlier date
   });
 
   it('and where a time stamp is from before the end', () => {
-    expect(signerOf(record, NEWEST, { before: ENDED, detail: '' }).verdict).toBe('authentic');
-    expect(signerOf(record, NEWEST, { before: '2026-06-01T00:00:00.001Z', detail: '' }).verdict).toBe(
+    expect(signerOf(record, NEWEST, { before: ENDED, detail: () => '' }).verdict).toBe('authentic');
+    expect(signerOf(record, NEWEST, { before: '2026-06-01T00:00:00.001Z', detail: () => '' }).verdict).toBe(
       'untrusted',
     );
   });
@@ -223,7 +223,7 @@ describe('countersignatures of strangers', () => {
       ],
     };
     const said = (ofWholeFile: boolean) =>
-      signerOf(countersigned.value, list, { before: AT, detail: '', ofWholeFile }).why;
+      signerOf(countersigned.value, list, { before: AT, detail: () => '', ofWholeFile }).why;
     expect(said(false)).toContain('who is not trusted');
     expect(said(true)).toContain('countersigned by foreman');
   });

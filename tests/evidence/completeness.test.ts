@@ -10,7 +10,8 @@ import { logOf, opening, seal, wholeJob } from './sample-job.ts';
 
 const events = wholeJob();
 const record = recordOf(seal(logOf(events)));
-const station = stationOf(record.background) ?? 'no station';
+const NO_STATION = () => 'no station';
+const station = stationOf(record.background) ?? NO_STATION;
 const sound = outcomeOf(events);
 
 /** The record as an edition would judge it that finds this. */
@@ -95,7 +96,7 @@ describe('what a record says of its job', () => {
     ]);
     const unknown = contentsAndCompleteness(record, station, 'unknown');
     expect([unknown.contents.outcome, unknown.completeness.outcome]).toEqual(['failed', 'not-applicable']);
-    expect(contentsAndCompleteness(record, 'no station', { judgeAgain, outcomeOf }).contents).toMatchObject({
+    expect(contentsAndCompleteness(record, NO_STATION, { judgeAgain, outcomeOf }).contents).toMatchObject({
       outcome: 'failed',
       detail: 'no station',
     });

@@ -124,7 +124,7 @@ describe('whom to trust is the reader’s choice', () => {
     'believes what a key that is %s signed before, where a trusted time stamp says so',
     (reason) => {
       const list = listed({ revoked: { from: '2026-04-01T00:00:00Z', reason } });
-      const time = (before: string | null) => verifyRecord(bytes, list, { before, detail: '' }).verdict;
+      const time = (before: string | null) => verifyRecord(bytes, list, { before, detail: () => '' }).verdict;
       expect(time('2026-03-02T10:00:00.000Z')).toBe('authentic');
       expect(time('2026-04-02T10:00:00.000Z')).toBe('untrusted');
       expect(time(null)).toBe('rejected');
@@ -133,7 +133,7 @@ describe('whom to trust is the reader’s choice', () => {
 
   it('accepts a key on the very edges of its time', () => {
     const list = listed({ validFrom: AT, validUntil: AT, role: 'station' });
-    expect(verifyRecord(bytes, list, { before: AT, detail: '' }).verdict).toBe('authentic');
+    expect(verifyRecord(bytes, list, { before: AT, detail: () => '' }).verdict).toBe('authentic');
   });
 
   it('a stranger who takes up the whole content and signs it as a station is caught by its log', () => {

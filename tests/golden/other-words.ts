@@ -53,7 +53,7 @@ const inTemplate = (text: string) => turned(text).replace(/[\\`]|\$\{/g, (found)
 
 /** The text of a tagged template is a pattern, unless the tag makes it a sentence of the catalogue. */
 const isPattern = (node: ts.Node): boolean =>
-  ts.isTaggedTemplateExpression(node) && node.tag.getText() !== 'w';
+  ts.isTaggedTemplateExpression(node) && !/^(w|sentence)$/.test(node.tag.getText());
 
 const isInPattern = (node: ts.Node): boolean =>
   isPattern(ts.isTemplateHead(node) ? node.parent.parent : node.parent.parent.parent);

@@ -3,7 +3,7 @@ const PLATFORM = '^src/evidence/platform/';
 /** Judges of closed editions are never changed; the page gives them what they take from Node. */
 const CLOSED = '^src/rules/edition-[0-9]+/';
 const GROUND = [
-  '^src/(personal|problem|problem-code|result|reading)\\.ts$',
+  '^src/(personal|problem|problem-code|issue-text|result|reading)\\.ts$',
   '^src/ui/printable\\.ts$',
   // Makes a text in its reader's language.
   '^src/words/catalogue\\.ts$',
@@ -136,7 +136,7 @@ module.exports = {
       'ground',
       'what all rooms stand on knows no room',
       { path: GROUND },
-      { path: '^(src/[^/]+/|drivers/|sim/|db/)', pathNot: PLATFORM },
+      { path: '^(src/[^/]+/|drivers/|sim/|db/)', pathNot: GROUND },
     ),
     rule(
       'drivers',

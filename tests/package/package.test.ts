@@ -169,7 +169,7 @@ describe('the log of a package', () => {
     );
     const other = { ...setUp, by: 'another' };
     expect(checkLog({ ...log, entries: [other] }).detail).toContain('are not in the log');
-    expect(checkLog({ ...log, station: 'it cannot be played back' }).outcome).toBe('failed');
+    expect(checkLog({ ...log, station: () => 'it cannot be played back' }).outcome).toBe('failed');
   });
 
   it('begins with what an older checkpoint stands for, if the station signed that one too', () => {

@@ -84,7 +84,8 @@ describe.runIf(hasOpenssl)('trusted time', () => {
     const checked = openssl('ts', '-verify', '-data', 'bare', '-in', 'sha1.tsr', '-CAfile', 'one-ca.pem');
     expect(checked.toString()).toContain('Verification: OK');
     const time = await found(record, at('sha1.tsr'));
-    expect(time).toMatchObject({ before: null, detail: expect.stringContaining('SHA-1') });
+    expect(time?.before).toBeNull();
+    expect(time?.detail()).toContain('SHA-1');
     expect(verifyRecord(bytes, trusting(station), time).verdict).toBe('rejected');
   });
 

@@ -196,7 +196,7 @@ export const verifiedRecord = (
     figures: record?.summary.figures ?? null,
     outOfOrder: record === null ? null : (record.summary.outOfOrder ?? []),
     checks: checks.map(checkOf),
-    signatures: [...signatures],
+    signatures: signatures.map(({ signer, fault }) => ({ signer, fault: fault?.() ?? null })),
     withheld: [...missing],
     notProven: [...notProvenByRecord(report)],
   };
@@ -225,7 +225,7 @@ export const verifiedFolder = (
       doubt,
     }),
   ),
-  histories: [...histories],
+  histories: histories.map((one) => ({ ...one, why: one.why() })),
 });
 
 interface PackageSaid {

@@ -33,7 +33,7 @@ export async function paper(
   const style = csvStyle(csvLocale);
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const { list, fault } = await readersTrust(trust, file);
-  if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
+  if (fault !== null) process.stderr.write(`${safeLine(fault())}\n`);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const opened = openRecord(bytes);
   const lines = verdictLines(file, report);

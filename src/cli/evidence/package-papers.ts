@@ -10,6 +10,7 @@ import { type PackageFile, packageFilesSchema, paperPath, recordPath } from '../
 import type { FontSources } from '../../report/fonts/fonts.ts';
 import { type HeldPaper, heldPaper } from '../../report/held/paper.ts';
 import type { Audience } from '../../report/reader.ts';
+import { spokenLanguage } from '../../words/catalogue.ts';
 import { drawnPdf } from '../bench/papers.ts';
 import { folderToWrite } from './package-folder.ts';
 
@@ -39,8 +40,10 @@ export async function drawPackagePapers(
 ): Promise<void> {
   const papers = jobs.map((job) => ({ record: recordPath(job), paper: paperPath(job) }));
   if (papers.length > FEW)
-    return onAllCores({ ...THREAD, workerData: { folder, write: audience } }, papers, (answer) =>
-      take(packageFilesSchema.parse(answer)),
+    return onAllCores(
+      { ...THREAD, workerData: { folder, write: audience, language: spokenLanguage() } },
+      papers,
+      (answer) => take(packageFilesSchema.parse(answer)),
     );
   for (const one of papers) take([await drawPackagePaper(folder, one, audience)]);
 }
@@ -65,8 +68,10 @@ export async function holdPackagePapers(
     progress(held.length);
   };
   if (papers.length > FEW)
-    await onAllCores({ ...THREAD, workerData: { folder, write: null } }, papers, (answer) =>
-      take(heldPapersSchema.parse(answer)),
+    await onAllCores(
+      { ...THREAD, workerData: { folder, write: null, language: spokenLanguage() } },
+      papers,
+      (answer) => take(heldPapersSchema.parse(answer)),
     );
   else for (const one of papers) take([await holdPackagePaper(folder, one)]);
   return held;

@@ -6,6 +6,7 @@ import type { Check } from '../../evidence/check.ts';
 import { openRecord } from '../../evidence/record.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import type { PackageIndex } from '../../package/format.ts';
+import { PAPER_MAKERS } from '../../report/held/paper-makers.ts';
 import { heldReadings } from '../../report/held/readings.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { programVersion } from '../help/version.ts';
@@ -25,6 +26,7 @@ export function checkReadings(folder: string, index: PackageIndex, log: PackageL
       return opened.ok ? opened.value.record : null;
     },
     pen: {
+      papers: PAPER_MAKERS,
       holdPapers: async (papers) => {
         const bar = progress('papers', papers.length);
         const held = await holdPackagePapers(folder, papers, (done) => bar.at(done));

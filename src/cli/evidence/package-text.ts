@@ -1,5 +1,6 @@
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import { noRecordText } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** Longer lists stand whole in the index. */
@@ -9,7 +10,7 @@ const MOST_LINES = 20;
 export const someOf = (lines: readonly string[], where: string): readonly string[] =>
   lines.length <= MOST_LINES
     ? lines
-    : [...lines.slice(0, MOST_LINES), `    and ${lines.length - MOST_LINES} more: see ${where}`];
+    : [...lines.slice(0, MOST_LINES), `    ${w`and ${lines.length - MOST_LINES} more: see ${where}`}`];
 
 /** How a package that was made is told of. */
 export function madeLines(folder: string, index: PackageIndex): readonly string[] {

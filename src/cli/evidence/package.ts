@@ -3,6 +3,7 @@ import type { PackageIndex } from '../../package/format.ts';
 import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
 import { type ForPeople, impactFiles } from '../../report/held/package-papers.ts';
+import { PAPER_MAKERS } from '../../report/held/paper-makers.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import type { PaperReader } from '../../report/reader.ts';
 import { answersTo, filterOf } from '../audit/ask.ts';
@@ -58,7 +59,8 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       extra: async ({ log }) => {
         const reader = await readerOf(audience);
         const entries = withoutKinds(stationFolder.log.stationEntries(), without);
-        const files = impactFiles(entries, numbers, { log, program: `plugmark ${programVersion()}` });
+        const program = `plugmark ${programVersion()}`;
+        const files = impactFiles(entries, numbers, { log, program });
         return Promise.all(files.map((file) => written(file, reader)));
       },
     });
@@ -80,5 +82,7 @@ export const askedFor = (options: Asked): PackageIndex['asked'] =>
 
 const written = async ({ path, content }: ForPeople, reader: PaperReader): Promise<NewFile> => [
   path,
-  typeof content === 'string' ? Buffer.from(content) : await writePaper(content, { reader }),
+  typeof content === 'string'
+    ? Buffer.from(content)
+    : await writePaper(() => content(PAPER_MAKERS), { reader }),
 ];

@@ -3,6 +3,7 @@ import { realpath, stat } from 'node:fs/promises';
 import { dirname, isAbsolute, relative, sep } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
 import { ProblemError } from '../../problem.ts';
+import { type Sentence, sentence, w } from '../../words/catalogue.ts';
 import { TRUST_FILE } from '../station/station-log.ts';
 import { readTrust } from '../station/trust-file.ts';
 import { isPackage } from './package-folder.ts';
@@ -15,17 +16,17 @@ import { isPackage } from './package-folder.ts';
 export async function readersTrust(
   named: string | undefined,
   verified: string,
-): Promise<{ readonly list: TrustList; readonly fault: string | null }> {
+): Promise<{ readonly list: TrustList; readonly fault: Sentence | null }> {
   const file = named ?? TRUST_FILE;
   if ((await stat(file).catch(() => null)) === null) {
     if (named !== undefined) throw notThere(named);
-    const fault = `There is no ${TRUST_FILE} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.`;
+    const fault = sentence`There is no ${TRUST_FILE} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.`;
     return { list: { keys: [] }, fault };
   }
   if (!(await liesInPackage(file, verified))) return { list: await readTrust(file), fault: null };
   return {
     list: { keys: [] },
-    fault: `The trust list ${file} lies in a package and is no trust: name with --trust the one that the station gave you by another way.`,
+    fault: sentence`The trust list ${file} lies in a package and is no trust: name with --trust the one that the station gave you by another way.`,
   };
 }
 
@@ -41,8 +42,8 @@ const notThere = (file: string) =>
   new ProblemError({
     code: 'trust-list',
     where: file,
-    message: 'there is no trust list here',
-    next: 'Check the path. Without --trust it is said what can be said without trusting anybody.',
+    message: w`there is no trust list here`,
+    next: w`Check the path. Without --trust it is said what can be said without trusting anybody.`,
   });
 
 function isWithin(folder: string, file: string): boolean {

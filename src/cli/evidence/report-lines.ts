@@ -1,10 +1,10 @@
 /** What a verification found, as lines for people. */
-import type { Check } from '../../evidence/check.ts';
+import { type Check, checkName } from '../../evidence/check.ts';
 import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import { CHECK_MARK, headlineOf, worthText } from '../../report/verification.ts';
-import { checkText, notProvenByRecord } from '../../report/words/index.ts';
+import { checkText, notProvenByRecord, withheldText } from '../../report/words/index.ts';
 import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
@@ -48,17 +48,20 @@ function headLines(file: string, report: VerificationReport): readonly string[] 
 
 /** Under every verdict that somebody may rely on. */
 export const notProvenLines = (texts: readonly string[]): readonly string[] =>
-  texts.length === 0 ? [] : ['  NOT proven by this:', ...texts.map((text) => `    ${safeLine(text)}`)];
+  texts.length === 0 ? [] : [`  ${w`NOT proven by this:`}`, ...texts.map((text) => `    ${safeLine(text)}`)];
 
 /** What did not come with it; no verdict rests on that. */
 export const withheldLines = (withheld: readonly Withheld[]): readonly string[] =>
-  withheld.length === 0
-    ? []
-    : [
-        `  Withheld: ${withheld.map(({ kind, count }) => `${kind} (${count})`).join(', ')}. What is signed holds digests of these texts; no check needs them.`,
-      ];
+  withheld.length === 0 ? [] : [`  ${withheldText(withheld)}`];
 
-export const checkLines = (checks: readonly Check[]): readonly string[] =>
-  checks.map(
-    (check) => `  ${CHECK_MARK[check.outcome]} ${check.name.padEnd(13)} ${safeLine(checkText(check))}`,
+export function checkLines(checks: readonly Check[]): readonly string[] {
+  const names = checks.map(({ name }) => checkName(name));
+  const width = Math.max(NAME_COLUMNS, ...names.map((name) => name.length + 1));
+  return checks.map(
+    (check, i) =>
+      `  ${CHECK_MARK[check.outcome]} ${(names[i] ?? '').padEnd(width)} ${safeLine(checkText(check))}`,
   );
+}
+
+/** As many as the English names need. */
+const NAME_COLUMNS = 13;

@@ -7,6 +7,7 @@ import type { KeyPress } from '../../ui/key-press.ts';
 import type { Size } from '../../ui/layout.ts';
 import { cutLine, exactly, type Line } from '../../ui/line.ts';
 import { printable } from '../../ui/printable.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** Where the person is: the cylinder by its place in service order, and which of its pulls. */
 export interface Place {
@@ -66,16 +67,16 @@ export function showFrame({ model, verdict, ascii }: Shown, place: Place, { colu
   const { torqueWindow } = model;
   const curve =
     chosen === undefined
-      ? ['  No pull was given to it.']
+      ? [`  ${w`No pull was given to it.`}`]
       : traceLines(model, chosen.plot, chosen.pull, { columns, ascii });
   const steps = row === undefined ? [] : [...row.gaps, ...row.pulls].sort((a, b) => (a.at < b.at ? -1 : 1));
   const lines: Line[] = [
-    plain(`${model.status.word}: job ${model.job}. ${model.status.text}`, { bold: true }),
+    plain(`${w`${model.status.word}: job ${model.job}.`} ${model.status.text}`, { bold: true }),
     plain(verdict),
     [],
     ...engine(model, place, columns),
     [],
-    plain(`Window ${torqueWindow.limits}; accepted ${torqueWindow.acceptance}. Dashed: the limits.`),
+    plain(w`Window ${torqueWindow.limits}; accepted ${torqueWindow.acceptance}. Dashed: the limits.`),
     ...curve.map((text): Line => [{ text }]),
     [],
   ];
@@ -83,7 +84,9 @@ export function showFrame({ model, verdict, ascii }: Shown, place: Place, { colu
   const stepLines = around(steps, steps.findIndex(bold), rows - 2 - lines.length).map(
     (step): Line => [{ text: stepText(step), bold: bold(step) }],
   );
-  const keys = ascii ? 'left right: cylinder  up down: pull  q: leave' : '← → cylinder   ↑ ↓ pull   q leave';
+  const keys = ascii
+    ? w`left right: cylinder  up down: pull  q: leave`
+    : w`← → cylinder   ↑ ↓ pull   q leave`;
   const shown = exactly([...lines, ...stepLines], Math.max(1, rows - 2)).map((line) =>
     cutLine(line, columns, ascii ? '~' : '…'),
   );
@@ -119,8 +122,8 @@ function engine(model: ReportModel, place: Place, columns: number): Line[] {
 
 /** `08:15:28  gap    0.742 mm  OK`. */
 function stepText({ at, quantity, valueText, verdictWord, kind, pull, outOfOrder }: AttemptRow): string {
-  const what = quantity === 'gap' ? 'gap' : `pull ${pull}, ${kind}`;
+  const what = quantity === 'gap' ? w`gap` : w`pull ${pull ?? ''}, ${kind}`;
   const unit = quantity === 'gap' ? 'mm' : 'N·m';
-  const early = outOfOrder === '' ? '' : `, OUT OF ORDER: ${outOfOrder}`;
+  const early = outOfOrder === '' ? '' : `, ${w`OUT OF ORDER: ${outOfOrder}`}`;
   return `  ${at.slice(11, 19)} UTC  ${what.padEnd(24)}${valueText.padStart(8)} ${unit}  ${verdictWord}${early}`;
 }

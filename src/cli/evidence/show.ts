@@ -29,7 +29,7 @@ export async function show(file: string, { trust, plain, svg, pull }: ShowOption
   const opened = openRecord(bytes);
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
   const { list, fault } = await readersTrust(trust, file);
-  if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
+  if (fault !== null) process.stderr.write(`${safeLine(fault())}\n`);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const verdict = verdictLines(file, report);
   const { exit } = VERIFICATION[report.verdict];

@@ -5,6 +5,7 @@ import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { type Finding, findingOf, findingsSchema, unreadable } from '../../package/finding.ts';
+import { sentence, spokenLanguage } from '../../words/catalogue.ts';
 import { now } from '../station/clock.ts';
 import { laterLogBeside } from './later-log-file.ts';
 import { byPolicyBeside, type ReadersPolicy } from './readers-policy.ts';
@@ -24,8 +25,10 @@ export async function verifyFiles(
   take: (findings: readonly Finding[]) => void,
 ): Promise<void> {
   if (files.length <= FEW) return take(files.map((file) => verifyFile(file, trust, policy?.policy ?? null)));
-  await onAllCores({ ...THREAD, workerData: { trust, policy: policy?.bytes ?? null } }, files, (answer) =>
-    take(findingsSchema.parse(answer)),
+  await onAllCores(
+    { ...THREAD, workerData: { trust, policy: policy?.bytes ?? null, language: spokenLanguage() } },
+    files,
+    (answer) => take(findingsSchema.parse(answer)),
   );
 }
 
@@ -34,11 +37,11 @@ export function verifyFile(file: string, trust: TrustList, policy: Policy | null
   try {
     const found = statSync(file);
     // A pipe or a device has no end.
-    if (!found.isFile()) return unreadable(file, 'no plain file');
-    if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
+    if (!found.isFile()) return unreadable(file, sentence`no plain file`);
+    if (found.size > MAX_RECORD_BYTES) return unreadable(file, sentence`larger than any record`);
     const byPolicy = byPolicyBeside(policy, file);
     return findingOf(file, readFileSync(file), trust, now(), laterLogBeside(file), byPolicy);
   } catch (cause) {
-    return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
+    return unreadable(file, cause instanceof Error ? () => cause.message : sentence`cannot be read`);
   }
 }

@@ -7,8 +7,10 @@ import { marksOf } from '../../job/proof.ts';
 import { type Finding, unprovenIn } from '../../package/finding.ts';
 import { historiesText, type TwoHistories, twoHistories } from '../../package/histories.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { recordsText } from '../../report/package-words.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, unprovenText } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -63,7 +65,7 @@ function linesOf(findings: readonly Finding[], histories: readonly TwoHistories[
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
     .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
   const unproven = unprovenText(unprovenIn(findings));
-  const total = `${findings.length} records: ${counts.join(', ')}`;
+  const total = w`${recordsText(findings.length)}: ${counts.join(', ')}`;
   const withheld = withheldLines(addedUp(findings.flatMap((finding) => finding.withheld)));
   const splits = histories.map((one) => `${safeLine(historiesText(one))}.`);
   return [...lines, ...splits, ...doubts, total, ...withheld, ...(unproven === '' ? [] : [unproven])];
@@ -78,7 +80,7 @@ function noRecords(folder: string): Problem {
   return {
     code: 'no-records',
     where: folder,
-    message: `no file in this folder ends in ${SUFFIX}`,
-    next: 'Name a folder that holds records.',
+    message: w`no file in this folder ends in ${SUFFIX}`,
+    next: w`Name a folder that holds records.`,
   };
 }

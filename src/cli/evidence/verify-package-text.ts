@@ -1,9 +1,15 @@
 import { PACKAGE_FILES } from '../../package/format.ts';
 import type { PackageReport } from '../../package/verify.ts';
-import { counted } from '../../report/impact.ts';
-import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
+import {
+  leftOutText,
+  notProven,
+  packageText,
+  questionHeadline,
+  questionLines,
+} from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
-import { noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
+import { unprovenText } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { someOf } from './package-text.ts';
 import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
@@ -11,28 +17,24 @@ import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
 export function packageLines(folder: string, report: PackageReport): readonly string[] {
   const { index, verdict, checks } = report;
-  const { jobs, leftOut } = index;
-  const asked = Object.entries(index.asked).map(([name, value]) =>
-    value === null ? `one ${name}` : `${name} ${value}`,
-  );
   const questions = someOf(
     questionLines(report).map((line) => `    ${safeLine(line)}`),
     'jobs.csv',
   );
   const unproven = verdict === 'rejected' ? '' : unprovenText(report.unproven);
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
-  const left = leftOut.map((one) => `  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
+  const left = index.leftOut.map((one) => `  ${safeLine(leftOutText(one))}`);
   return [
     `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${safeLine(doubtsIn(checks))}${unproven === '' ? '' : ` ${unproven}`}`,
-    `  ${safeLine(purposeText(index))}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
+    `  ${safeLine(packageText(index))}`,
     ...checkLines(checks),
     ...withheldLines(report.withheld),
-    ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),
+    ...(questions.length === 0 ? [] : [`  ${w`PUT IN QUESTION by what was learned later:`}`, ...questions]),
     ...someOf(left, PACKAGE_FILES.index),
     ...(verdict === 'rejected' ? [] : notProvenLines(notProven(report))),
     ...(verdict === 'untrusted'
       ? [
-          `  Compare the key above with the one that the station gave you by another way. If it is the same, copy ${PACKAGE_FILES.trust} out of the package and name the copy with --trust.`,
+          `  ${w`Compare the key above with the one that the station gave you by another way. If it is the same, copy ${PACKAGE_FILES.trust} out of the package and name the copy with --trust.`}`,
         ]
       : []),
   ];

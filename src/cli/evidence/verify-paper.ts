@@ -7,6 +7,7 @@ import { ProblemError } from '../../problem.ts';
 import { type HeldPaper, heldPaper, paperCheck } from '../../report/held/paper.ts';
 import { type PaperFile, readPaper } from '../../report/held/pdf-file.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedRecord } from '../answers/verify.ts';
 import { drawnPdf } from '../bench/papers.ts';
@@ -62,23 +63,25 @@ function heldWith(pdf: Uint8Array, bytes: Uint8Array, report: VerificationReport
 
 const NOT_COMPARED = {
   outcome: 'not-compared',
-  detail: 'Not compared, because the record inside is not as it was sealed.',
+  get detail() {
+    return w`Not compared, because the record inside is not as it was sealed.`;
+  },
 } as const;
 
 function linesOf(path: string, report: VerificationReport, held: HeldPaper | null): readonly string[] {
   const file = safeLine(path);
-  const inside = reportLines(`${path}, the record inside`, report);
-  if (held === null) return [`${file}: Do not rely on this paper. ${NOT_COMPARED.detail}`, ...inside];
+  const inside = reportLines(w`${path}, the record inside`, report);
+  if (held === null) return [`${file}: ${w`Do not rely on this paper.`} ${NOT_COMPARED.detail}`, ...inside];
   return [`${file}: ${HEADLINE[held.outcome]}`, ...checkLines([paperCheck(held)]), ...inside];
 }
 
-const HEADLINE: Readonly<Record<HeldPaper['outcome'], string>> = {
+const HEADLINE: Readonly<Record<HeldPaper['outcome'], string>> = phrases({
   same: 'The pages are what the record inside gives.',
   'other-version':
     'The pages were NOT compared byte for byte, because another version drew them. The record inside is what counts.',
   differs:
     'NOT the paper of the record inside. Do not rely on the pages. Make the paper anew from the record with "plugmark paper".',
-};
+});
 
 function exitOf({ verdict }: VerificationReport, held: HeldPaper | null): ExitCode {
   const { exit } = VERIFICATION[verdict];
@@ -93,8 +96,8 @@ function recordIn(where: string, paper: PaperFile | null): Uint8Array {
     where,
     message:
       paper === null
-        ? 'this PDF is not as plugmark writes papers: another program wrote it, or wrote it again'
-        : 'no record is inside this paper',
-    next: 'Ask for the record (*.record.json), or save it out of the PDF with a PDF reader (attachments), and verify that.',
+        ? w`this PDF is not as plugmark writes papers: another program wrote it, or wrote it again`
+        : w`no record is inside this paper`,
+    next: w`Ask for the record (*.record.json), or save it out of the PDF with a PDF reader (attachments), and verify that.`,
   });
 }

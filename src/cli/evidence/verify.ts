@@ -5,6 +5,7 @@ import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { isPdf } from '../../report/held/pdf-file.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedRecord } from '../answers/verify.ts';
 import { now } from '../station/clock.ts';
@@ -40,7 +41,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   const { list: trust, fault } = await readersTrust(options.trust, path);
   // A policy that names logs says whom the reader trusts.
   const namesLogs = (policy?.policy.logs.length ?? 0) > 0;
-  if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault)}\n`);
+  if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault())}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
   const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;
   const bytes = await readBytes(path, 'record', most);
@@ -72,8 +73,8 @@ function timeOfPackage(path: string): Problem {
   return {
     code: 'time-of-package',
     where: path,
-    message: 'a time stamp belongs to one record, and this is a package',
-    next: 'Name the record in it, or leave --time out.',
+    message: w`a time stamp belongs to one record, and this is a package`,
+    next: w`Name the record in it, or leave --time out.`,
   };
 }
 
@@ -81,8 +82,7 @@ function indexMissing(path: string): Problem {
   return {
     code: 'package-index-missing',
     where: path,
-    message:
-      'the index of the package is missing, so nothing can be held against the checkpoint that you kept',
-    next: 'Check the path, or ask for the package again. Records that are no package are checked without --kept.',
+    message: w`the index of the package is missing, so nothing can be held against the checkpoint that you kept`,
+    next: w`Check the path, or ask for the package again. Records that are no package are checked without --kept.`,
   };
 }

@@ -7,15 +7,17 @@ import type { JobRecord } from '../../evidence/record.ts';
 import { foldAll } from '../../job/fold.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
-import { DISPUTE_PAPER, disputePaper } from '../dispute.ts';
 import { vehiclesCsv } from '../impact-csv.ts';
-import { impactPaper } from '../impact-paper.ts';
 import type { Paper } from '../paper.ts';
+import type { PaperMakers } from './paper-makers.ts';
 
-/** A file as a paper to be drawn, or as its text. */
+/** The file on a claim. */
+export const DISPUTE_PAPER = 'dispute.pdf';
+
+/** A file as its text, or as a paper that whoever draws makes of it. */
 export interface ForPeople {
   readonly path: string;
-  readonly content: (() => Paper) | string;
+  readonly content: ((papers: PaperMakers) => Paper) | string;
 }
 
 /** The impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
@@ -31,7 +33,7 @@ export function impactFiles(
     .flatMap((one) => {
       const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;
       return [
-        { path: `${stem}.pdf`, content: () => impactPaper(one, context) },
+        { path: `${stem}.pdf`, content: (papers) => papers.impact(one, context) },
         { path: `${stem}.vehicles.csv`, content: vehiclesCsv(one) },
       ];
     });
@@ -51,8 +53,8 @@ export function disputeFile(
     })
     .sort((a, b) => (openedAt(a) < openedAt(b) ? -1 : openedAt(a) > openedAt(b) ? 1 : 0));
   if (claim === undefined || jobs.length === 0) return null;
-  const content = () =>
-    disputePaper({
+  const content: ForPeople['content'] = (papers) =>
+    papers.dispute({
       claim,
       jobs,
       station: { name, entries, impacts: impactsOf(entries) },

@@ -4,7 +4,9 @@
  */
 
 import { type Check, doubtful, failed, passed } from '../../evidence/check.ts';
+import { andMore } from '../../evidence/wordings.ts';
 import { SI } from '../../quantity/shown.ts';
+import { type Sentence, sentence } from '../../words/catalogue.ts';
 import type { FontSources } from '../fonts/fonts.ts';
 import { LACKING, WITH_MACHINE_FONTS } from '../fonts/lacking.ts';
 import type { Audience } from '../reader.ts';
@@ -15,10 +17,18 @@ const NAME = 'paper';
 /** `other-version`: its words and figures were compared, and nothing else of it. */
 export interface HeldPaper {
   readonly outcome: 'same' | 'other-version' | 'differs';
+  /** In the language in which it is read. */
   readonly detail: string;
 }
 
-const SAME: HeldPaper = { outcome: 'same', detail: 'The pages are what the record gives, byte for byte.' };
+const held = (outcome: HeldPaper['outcome'], detail: Sentence): HeldPaper => ({
+  outcome,
+  get detail() {
+    return detail();
+  },
+});
+
+const SAME = held('same', sentence`The pages are what the record gives, byte for byte.`);
 
 /**
  * `draw` gives what this program draws from the record that belongs to the paper, in the language and the units that it names. Where its own fonts lack a letter, a paper is
@@ -54,7 +64,7 @@ function heldReading(its: PaperFile | null, ours: PaperFile, otherFonts: boolean
   const pages = its?.pages() ?? null;
   if (its === null || pages === null)
     return differs(
-      'The file is not as plugmark writes papers: another program wrote it or wrote it again, and could show anything.',
+      sentence`The file is not as plugmark writes papers: another program wrote it or wrote it again, and could show anything.`,
     );
   const byAnother = otherFonts || its.drawnBy.replace(WITH_MACHINE_FONTS, '') !== ours.drawnBy;
   const own = ours.pages() ?? [];
@@ -63,32 +73,32 @@ function heldReading(its: PaperFile | null, ours: PaperFile, otherFonts: boolean
   return byAnother ? heldTexts(words(pages), words(own), its) : heldTexts(pages.flat(), own.flat(), null);
 }
 
-const differs = (detail: string): HeldPaper => ({ outcome: 'differs', detail });
+const differs = (detail: Sentence): HeldPaper => held('differs', detail);
 
 function heldTexts(its: readonly string[], ours: readonly string[], by: PaperFile | null): HeldPaper {
   const at = its.findIndex((text, i) => text !== ours[i]);
   const isAlike = at < 0 && its.length === ours.length;
   if (by === null)
     return isAlike
-      ? differs('Its words are those of the record, and something else of the file was changed.')
+      ? differs(sentence`Its words are those of the record, and something else of the file was changed.`)
       : differs(
-          `It says "${short(its[at])}" where the record gives "${short(ours[at < 0 ? its.length : at])}".`,
+          sentence`It says "${short(its[at])}" where the record gives "${short(ours[at < 0 ? its.length : at])}".`,
         );
-  const drawn = `${by.drawnBy === '' ? 'another program' : by.drawnBy} drew it`;
+  const drawn = by.drawnBy === '' ? sentence`another program drew it` : sentence`${by.drawnBy} drew it`;
   if (isAlike)
-    return {
-      outcome: 'other-version',
-      detail: `${drawn}: every word and figure is what the record gives; lines and shades were NOT compared.`,
-    };
+    return held(
+      'other-version',
+      sentence`${drawn}: every word and figure is what the record gives; lines and shades were NOT compared.`,
+    );
   const [strange, ...more] = figuresOnlyIn(its, ours);
   if (strange !== undefined)
     return differs(
-      `${drawn}, and it has figures that the record does not give: "${short(strange)}"${more.length === 0 ? '' : ` and ${more.length} more`}.`,
+      sentence`${drawn}, and it has figures that the record does not give: ${andMore(() => `"${short(strange)}"`, more.length)}.`,
     );
-  return {
-    outcome: 'other-version',
-    detail: `${drawn}: it has other words, and every figure and verdict on it is one that the record gives; which of them is in which place, and what is drawn, was NOT compared.`,
-  };
+  return held(
+    'other-version',
+    sentence`${drawn}: it has other words, and every figure and verdict on it is one that the record gives; which of them is in which place, and what is drawn, was NOT compared.`,
+  );
 }
 
 /** Figures, and words in capitals, which verdicts are. */
@@ -116,7 +126,8 @@ function isSame(some: Uint8Array, others: Uint8Array): boolean {
 }
 
 /** What a reader of the paper should know of it before anything else. */
-export function paperCheck({ outcome, detail }: HeldPaper): Check {
-  if (outcome === 'same') return passed(NAME, detail);
-  return outcome === 'differs' ? failed(NAME, detail) : doubtful(NAME, detail);
+export function paperCheck(paper: HeldPaper): Check {
+  const detail = () => paper.detail;
+  if (paper.outcome === 'same') return passed(NAME, detail);
+  return paper.outcome === 'differs' ? failed(NAME, detail) : doubtful(NAME, detail);
 }

@@ -7,17 +7,19 @@ import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { answerFromEntries, type JobAnswer } from '../../audit/questions.ts';
 import { type Check, failed, passed } from '../../evidence/check.ts';
 import type { JobRecord } from '../../evidence/record.ts';
+import { firstOf } from '../../evidence/wordings.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import { WITHHELD } from '../../personal.ts';
+import { joined, plural, type Sentence, sentence } from '../../words/catalogue.ts';
 import { jobsCsv } from '../ask-csv.ts';
-import { DISPUTE_PAPER } from '../dispute.ts';
 import type { Paper } from '../paper.ts';
 import { READ_ME, readMe, VERIFY_PAGE } from '../read-me.ts';
 import { ANYBODY, type Audience, madeFor } from '../reader.ts';
 import { purposeText } from '../words/index.ts';
-import { disputeFile, type ForPeople, impactFiles } from './package-papers.ts';
+import { DISPUTE_PAPER, disputeFile, type ForPeople, impactFiles } from './package-papers.ts';
 import { figuresOnlyIn, type HeldPaper, heldPaper } from './paper.ts';
+import type { PaperMakers } from './paper-makers.ts';
 
 const NAME = 'papers';
 export const JOBS_CSV = 'jobs.csv';
@@ -40,6 +42,7 @@ export interface Pen {
   readonly holdPapers: (
     papers: readonly { readonly record: string; readonly paper: string }[],
   ) => Promise<readonly { readonly path: string; readonly held: HeldPaper }[]>;
+  readonly papers: PaperMakers;
   /** Draws a paper as a PDF. */
   readonly draw: (make: () => Paper, audience: Audience) => Promise<Uint8Array>;
 }
@@ -50,7 +53,7 @@ interface Held {
   /** `alike`: words and figures only. `not-held`: nobody can tell. */
   readonly outcome: 'same' | 'alike' | 'not-held' | 'differs';
   /** Why it differs. */
-  readonly why?: string;
+  readonly why?: Sentence;
 }
 
 /** Whether they say what the records say. */
@@ -66,36 +69,41 @@ export async function heldReadings(index: PackageIndex, log: PackageLog, readers
   ];
   const [first, ...more] = all.filter(({ outcome }) => outcome === 'differs');
   if (first === undefined)
-    return passed(NAME, `${seenText(all, index)}${readers.pen === null ? PAPERS_NOT_COMPARED : ''}`);
-  return failed(
-    NAME,
-    `${first.why ?? first.path}${more.length === 0 ? '' : `; and ${more.length} more`}. The records are what counts.`,
-  );
+    return passed(
+      NAME,
+      joined([...seenOf(all, index), ...(readers.pen === null ? [PAPERS_NOT_COMPARED] : [])]),
+    );
+  const faults = [first, ...more].map(({ path, why }) => why ?? (() => path));
+  return failed(NAME, sentence`${firstOf(faults, 1)}. The records are what counts.`);
 }
 
-const PAPERS_NOT_COMPARED =
-  ' The pages of papers were NOT compared: nothing draws here. "plugmark verify" on the folder compares them. The records are what counts.';
+const PAPERS_NOT_COMPARED = sentence`The pages of papers were NOT compared: nothing draws here. "plugmark verify" on the folder compares them. The records are what counts.`;
 
-function seenText(all: readonly Held[], { jobs }: PackageIndex): string {
+function seenOf(all: readonly Held[], { jobs }: PackageIndex): readonly Sentence[] {
   const papers = new Set(jobs.map(({ paper }) => paper));
-  const named = (wanted: Held['outcome']) => {
+  const named = (wanted: Held['outcome'], say: (files: Sentence) => Sentence): readonly Sentence[] => {
     const paths = all.filter(({ outcome }) => outcome === wanted).map(({ path }) => path);
-    const drawn = paths.filter((path) => papers.has(path)).length;
-    return [
-      ...(drawn === 0 ? [] : [drawn === 1 ? '1 paper' : `${drawn} papers`]),
-      ...paths.filter((path) => !papers.has(path)),
-    ].join(', ');
+    const others = paths.filter((path) => !papers.has(path));
+    const drawn = paths.length - others.length;
+    const files = [...(drawn === 0 ? [] : [papersText(drawn)]), ...others.map((path) => () => path)];
+    return files.length === 0 ? [] : [say(joined(files, ', '))];
   };
-  const [same, alike, notHeld] = [named('same'), named('alike'), named('not-held')];
   const sentences = [
-    ...(same === '' ? [] : [`What the records give: ${same}.`]),
-    ...(alike === ''
-      ? []
-      : [`Of another version, its words and figures compared and what is drawn NOT: ${alike}.`]),
-    ...(notHeld === '' ? [] : [`NOT held against the records: ${notHeld}.`]),
+    ...named('same', (files) => sentence`What the records give: ${files}.`),
+    ...named(
+      'alike',
+      (files) =>
+        sentence`Of another version, its words and figures compared and what is drawn NOT: ${files}.`,
+    ),
+    ...named('not-held', (files) => sentence`NOT held against the records: ${files}.`),
   ];
-  return sentences.length === 0 ? 'There are none.' : sentences.join(' ');
+  return sentences.length === 0 ? [sentence`There are none.`] : sentences;
 }
+
+const papersText =
+  (count: number): Sentence =>
+  () =>
+    plural(count, { one: '# paper', other: '# papers' });
 
 async function recordsOf(index: PackageIndex, { record }: Readers): Promise<ReadonlyMap<string, JobRecord>> {
   const records = new Map<string, JobRecord>();
@@ -113,21 +121,25 @@ async function papersOf({ jobs }: PackageIndex, { pen }: Readers): Promise<reado
   return held.map(({ path, held: one }) => heldAs(path, one)).sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
-const heldAs = (path: string, { outcome, detail }: HeldPaper): Held =>
-  outcome === 'differs'
-    ? { path, outcome, why: `${path} is not what the records give: ${detail.replace(/\.$/, '')}` }
-    : { path, outcome: outcome === 'same' ? 'same' : 'alike' };
+const heldAs = (path: string, held: HeldPaper): Held =>
+  held.outcome === 'differs'
+    ? {
+        path,
+        outcome: held.outcome,
+        why: sentence`${path} is not what the records give: ${() => held.detail.replace(/\.$/, '')}`,
+      }
+    : { path, outcome: held.outcome === 'same' ? 'same' : 'alike' };
 
 async function guideOf(index: PackageIndex, log: PackageLog, { read, program }: Readers): Promise<Held> {
-  const kid = typeof log.station === 'string' ? undefined : log.station.keys.at(-1)?.kid;
+  const kid = typeof log.station === 'function' ? undefined : log.station.keys.at(-1)?.kid;
   const text = utf8(await read(READ_ME));
   if (kid !== undefined && text === madeFor(ANYBODY, () => readMe(index.station, kid, purposeText(index))))
     return { path: READ_ME, outcome: 'same' };
   const strange = (text.match(/(?<![\w-])[\w-]{43}(?![\w-])/g) ?? []).find((one) => one !== kid);
   if (strange !== undefined)
-    return { path: READ_ME, outcome: 'differs', why: `${READ_ME} names another key, ${strange}` };
+    return { path: READ_ME, outcome: 'differs', why: sentence`${READ_ME} names another key, ${strange}` };
   return index.program === program
-    ? { path: READ_ME, outcome: 'differs', why: `${READ_ME} is not what this version writes` }
+    ? { path: READ_ME, outcome: 'differs', why: sentence`${READ_ME} is not what this version writes` }
     : { path: READ_ME, outcome: 'not-held' };
 }
 
@@ -173,7 +185,7 @@ async function heldWith({ path, content }: ForPeople, index: PackageIndex, reade
   if (typeof content !== 'string') {
     const { pen } = readers;
     if (pen === null) return { path, outcome: 'not-held' };
-    const held = await heldPaper(bytes, (_, audience) => pen.draw(content, audience));
+    const held = await heldPaper(bytes, (_, audience) => pen.draw(() => content(pen.papers), audience));
     // Without all jobs of the claim the paper cannot be made again.
     if (held.outcome === 'differs' && path === DISPUTE_PAPER && index.leftOut.length > 0)
       return { path, outcome: 'not-held' };
@@ -183,7 +195,7 @@ async function heldWith({ path, content }: ForPeople, index: PackageIndex, reade
   if (text === content) return { path, outcome: 'same' };
   const [strange] = figuresOnlyIn([text], [content]);
   return index.program === readers.program || strange !== undefined
-    ? { path, outcome: 'differs', why: `${path} is not what the station's entries give` }
+    ? { path, outcome: 'differs', why: sentence`${path} is not what the station's entries give` }
     : { path, outcome: 'alike' };
 }
 
@@ -206,18 +218,19 @@ async function listOf(
   const isOld = index.program !== program;
   const left = new Set(rows);
   const impacts = impactsOf(log.entries);
-  const faults: string[] = [];
+  const faults: Sentence[] = [];
   let alike = false;
   for (const [job, record] of records) {
     const given = rowsOf(record, impacts);
     const found = given.find((row) => left.has(row)) ?? (isOld ? rowAlike(job, left, given) : undefined);
-    if (found === undefined) faults.push(`${JOBS_CSV} does not say of job ${job} what its record says`);
+    if (found === undefined)
+      faults.push(sentence`${JOBS_CSV} does not say of job ${job} what its record says`);
     else left.delete(found);
     alike ||= found !== undefined && !given.includes(found);
   }
   const without = new Set(index.leftOut.map(({ job }) => job));
   if ([...left].some((row) => !without.has(row.split(',')[0] ?? '')))
-    faults.push(`${JOBS_CSV} has a row of no record here`);
+    faults.push(sentence`${JOBS_CSV} has a row of no record here`);
   if (faults.length > 0) return faults.map((why) => ({ path: JOBS_CSV, outcome: 'differs', why }));
   return [{ path: JOBS_CSV, outcome: alike ? 'alike' : 'same' }];
 }

@@ -68,7 +68,7 @@ export async function findingAt(
     const note = policy === null ? null : await beside(path, '.witnessed', around);
     return await verify({ file: path, bytes, later, note });
   } catch (fault) {
-    if (fault instanceof ProblemError) return unreadable(path, fault.message);
+    if (fault instanceof ProblemError) return unreadable(path, () => fault.problem.message);
     throw fault;
   }
 }

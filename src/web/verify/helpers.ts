@@ -1,7 +1,14 @@
 /** Many records on several cores: each is read here, and verified by a helper, which is a worker of this program as well. */
 import { NoSecondOpinion } from '../../evidence/platform/signature.browser.ts';
 import type { Finding } from '../../package/finding.ts';
-import { type ByReader, findingAt, type Verifier, type VerifyAll, verifyHere } from './findings.ts';
+import {
+  type ByReader,
+  findingAt,
+  type Verifier,
+  type VerifyAll,
+  verifierFor,
+  verifyHere,
+} from './findings.ts';
 import type { FromHelper, ToHelper } from './helper.ts';
 import type { Told } from './messages.ts';
 
@@ -14,8 +21,14 @@ export const verifyOnAllCores: VerifyAll = async (records, around, by, take) => 
   if (records.length <= FEW) return verifyHere(records, around, by, take);
   const helpers = await startedHelpers(records.length, by);
   const inTurn = records.values();
+  const here = oneAtATime(verifierFor(by));
   const work = async (verify: Verifier) => {
-    for (const file of inTurn) take(await findingAt(file, around, by, verify));
+    for (const file of inTurn) {
+      const finding = await findingAt(file, around, by, verify);
+      // A sentence comes from a helper as it was said there. One that is found here can be said in another language later.
+      const speaks = finding.fault !== null || finding.doubt !== null;
+      take(speaks ? await findingAt(file, around, by, here) : finding);
+    }
   };
   try {
     // While a helper verifies one record, the next one is read for it.
@@ -24,6 +37,16 @@ export const verifyOnAllCores: VerifyAll = async (records, around, by, take) => 
     for (const helper of helpers) post(helper, { kind: 'end' });
   }
 };
+
+/** Two records that wait for WebCrypto at once would mix up their signatures. */
+function oneAtATime(verify: Verifier): Verifier {
+  let before: Promise<unknown> = Promise.resolve();
+  return (record) => {
+    const found = before.then(() => verify(record));
+    before = found.catch(() => undefined);
+    return found;
+  };
+}
 
 async function startedHelpers(records: number, by: ByReader): Promise<readonly MessagePort[]> {
   const count = Math.min(navigator.hardwareConcurrency, MOST_HELPERS, Math.ceil(records / FEW));

@@ -12,15 +12,22 @@ import { PACKAGE_FILES } from '../../package/format.ts';
 import { historiesText, twoHistories } from '../../package/histories.ts';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
 import { clean } from '../../report/clean.ts';
-import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
+import {
+  leftOutText,
+  notProven,
+  packageText,
+  questionHeadline,
+  questionLines,
+  recordsText,
+} from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
-import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
-import { plural, w } from '../../words/catalogue.ts';
+import { checkText, marksText, unprovenText, withheldText } from '../../report/words/index.ts';
+import { type Sentence, w } from '../../words/catalogue.ts';
 import type { ByReader, VerifyAll } from './findings.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
 import { checkReadings, PAPERS_NOT_COMPARED } from './readings.ts';
-import { checkShown, TONES, withheldText } from './record.ts';
+import { checkShown, TONES } from './record.ts';
 import type { PackageShown, RecordsShown, RowShown, Tone } from './shown.ts';
 
 export interface Reading {
@@ -32,7 +39,7 @@ export interface Reading {
   /** Proofs and notes of witnesses that were given by themselves. */
   readonly loose: readonly Given[];
   /** Why nobody is trusted; null where the reader gave a list, or a policy that names logs. */
-  readonly trustFault: string | null;
+  readonly trustFault: Sentence | null;
   readonly kept: SignedCheckpoint | null;
   readonly readAt: string;
   readonly verifyAll: VerifyAll;
@@ -48,8 +55,6 @@ const byReader = ({ trust, policyFile, readAt }: Reading): ByReader => ({
 const byFile = (a: Finding, b: Finding) => (a.file < b.file ? -1 : 1);
 
 const SUFFIX = '.record.json';
-
-const recordsText = (count: number) => plural(count, { one: '# record', other: '# records' });
 
 /** Drawn again when the reader chooses another language, of what was found once. */
 export type Draw<T> = () => T;
@@ -149,13 +154,11 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
   const isBelieved = verdict !== 'rejected';
   const inDoubt = checks.some(({ outcome }) => outcome === 'doubtful');
   // What else was compared is among the checks.
+  const notCompared = PAPERS_NOT_COMPARED();
   const doubts = doubtsIn(
     checks.map((check) =>
-      check.outcome === 'doubtful' && check.detail.startsWith(PAPERS_NOT_COMPARED)
-        ? {
-            ...check,
-            detail: w`Its papers were NOT compared with the records, and could show anything.`,
-          }
+      check.outcome === 'doubtful' && check.detail.startsWith(notCompared)
+        ? { ...check, detail: notCompared }
         : check,
     ),
   );
@@ -163,25 +166,20 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
     `${OF_PACKAGE[verdict]}${questions.length > 0 && isBelieved ? ` ${questionHeadline(report)}` : ''}${doubts}`,
     isBelieved ? unprovenText(report.unproven) : '',
   ];
-  const asked = Object.entries(index.asked).map(([what, value]) =>
-    value === null ? w`one ${what}` : `${what} ${value}`,
-  );
   return {
     kind: 'package',
     file: clean(name),
     tone: verdict === 'authentic' && (questions.length > 0 || inDoubt) ? 'caution' : TONE_OF_PACKAGE[verdict],
     word: verdict === 'authentic' ? w`authentic and whole` : VERIFICATION[verdict].word,
     sentence: clean(sentence.filter((text) => text !== '').join(' ')),
-    about: clean(
-      w`${purposeText(index)}; station ${index.station}; ${recordsText(index.jobs.length)}; asked for ${asked.join(', ') || w`all jobs`}`,
-    ),
+    about: packageText(index),
     advice:
       verdict === 'untrusted'
         ? w`Compare the key that is named below with the one that the station gave you by another way. If it is the same, take ${PACKAGE_FILES.trust} out of the package and add it here.`
         : '',
     checks: checks.map(checkShown),
     questions,
-    leftOut: index.leftOut.map((one) => clean(w`Left out: job ${one.job}, ${noRecordText(one)}.`)),
+    leftOut: index.leftOut.map(leftOutText),
     withheld: withheldText(report.withheld),
     notProven: isBelieved ? notProven(report).map(clean) : [],
     rows,

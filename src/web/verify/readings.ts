@@ -5,12 +5,13 @@ import type { PackageLog } from '../../package/checks.ts';
 import type { PackageIndex } from '../../package/format.ts';
 import { MAX_BYTES } from '../../package/read.ts';
 import { heldReadings } from '../../report/held/readings.ts';
+import { joined, sentence } from '../../words/catalogue.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
 import { PROGRAM } from './version.ts';
 
 /** In front of what is compared: a forged page of a paper is not seen here. */
-export const PAPERS_NOT_COMPARED = 'Its papers were NOT compared with the records, and could show anything.';
+export const PAPERS_NOT_COMPARED = sentence`Its papers were NOT compared with the records, and could show anything.`;
 
 export async function checkReadings(
   files: readonly Given[],
@@ -30,6 +31,6 @@ export async function checkReadings(
   });
   const hasPapers = index.files.some(({ path }) => path.endsWith('.pdf'));
   return check.outcome === 'passed' && hasPapers
-    ? doubtful(check.name, `${PAPERS_NOT_COMPARED} ${check.detail}`)
+    ? doubtful(check.name, joined([PAPERS_NOT_COMPARED, () => check.detail]))
     : check;
 }

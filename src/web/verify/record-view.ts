@@ -1,5 +1,5 @@
 /** A record on the page, in the order in which a reader wants to see it. */
-import { phrases, spokenLanguage, w } from '../../words/catalogue.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { windowBar } from './bar.ts';
 import { h, list, part } from './dom.ts';
 import { plotPicture } from './plot.ts';
@@ -49,7 +49,6 @@ export function recordView(shown: RecordShown): readonly (Node | null)[] {
 export const checksPart = (checks: readonly CheckShown[]): HTMLElement | null =>
   part(
     w`What was checked`,
-    line(spokenLanguage() === 'en' ? '' : w`What each check found is in English, as the command prints it.`),
     h(
       'ul',
       { class: 'checks' },
@@ -60,7 +59,7 @@ export const checksPart = (checks: readonly CheckShown[]): HTMLElement | null =>
           checkSymbol(outcome),
           h('span', { class: 'outcome' }, OUTCOME[outcome]),
           h('strong', {}, name),
-          h('span', { lang: 'en' }, text),
+          h('span', {}, text),
         ),
       ),
     ),

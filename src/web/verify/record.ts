@@ -1,9 +1,9 @@
 /** A record as the page shows it: the words are those of the command. */
 
-import type { Check } from '../../evidence/check.ts';
+import { type Check, checkName } from '../../evidence/check.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import { toHex } from '../../evidence/platform/bytes.ts';
-import type { Withheld } from '../../evidence/sharing.ts';
+import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { Verdict } from '../../evidence/verdict.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { AttemptRow, CylinderRow } from '../../report/attempts.ts';
@@ -15,14 +15,12 @@ import { VERDICT_WORD } from '../../report/verdict.ts';
 import { headlineOf, VERIFICATION, worthText } from '../../report/verification.ts';
 import type { WindowText } from '../../report/window-text.ts';
 import {
-  CHECK_NAMES,
   checkText,
   noted,
   notProvenByRecord,
   outOfOrderWord,
-  PERSONAL_WORDS,
   stampText,
-  TECHNICIAN_SIGNATURE,
+  withheldText,
 } from '../../report/words/index.ts';
 import { w } from '../../words/catalogue.ts';
 import type { AttemptShown, CheckShown, CylinderShown, JobShown, RecordShown, Tone } from './shown.ts';
@@ -53,7 +51,7 @@ export function recordShown(file: string, bytes: Uint8Array, report: Verificatio
       record === null
         ? ''
         : clean(
-            w`Job ${record.job}, station ${record.station}, ${record.entries.length} entries; ${TECHNICIAN_SIGNATURE[record.technicianSignature]}`,
+            w`Job ${record.job}, station ${record.station}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
           ),
     worth: clean(worthText(report)),
     advice: verdict === 'untrusted' ? adviceText() : '',
@@ -94,14 +92,9 @@ const adviceText = () =>
 
 export const checkShown = (check: Check): CheckShown => ({
   outcome: check.outcome,
-  name: CHECK_NAMES[check.name] ?? check.name,
+  name: checkName(check.name),
   text: clean(checkText(check)),
 });
-
-export const withheldText = (withheld: readonly Withheld[]): string =>
-  withheld.length === 0
-    ? ''
-    : w`Withheld: ${withheld.map(({ kind, count }) => `${PERSONAL_WORDS[kind]} (${count})`).join(', ')}. What is signed holds digests of these texts; no check needs them.`;
 
 function logLine(note: string | null): string {
   const checkpoint = note === null ? null : readCheckpoint(note, 'checkpoint');

@@ -11,7 +11,7 @@ import { verifyRecord } from '../../evidence/verify.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { clean } from '../../report/clean.ts';
 import { orThrow } from '../../result.ts';
-import { ENGLISH, phrases, speak, w } from '../../words/catalogue.ts';
+import { ENGLISH, phrases, sentence, speak, w } from '../../words/catalogue.ts';
 import { dictionaryIn, type PackedWords } from '../../words/packed.ts';
 import { beside } from './beside.ts';
 import { type Given, givenFile, Refused, refused } from './given.ts';
@@ -116,7 +116,7 @@ const ownLines = ({ kept, policy, time, authorities }: HeldFiles): readonly stri
     ] as const
   ).flatMap(([what, file]) => (file === null ? [] : [`${what}: ${clean(file.path)}`]));
 
-const NOBODY_TRUSTED = 'You have given no trust list, so that nobody is trusted.';
+const NOBODY_TRUSTED = sentence`You have given no trust list, so that nobody is trusted.`;
 
 const COUNTED: Readonly<Record<string, string>> = phrases({ records: 'records', files: 'files' });
 

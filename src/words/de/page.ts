@@ -103,8 +103,6 @@ export const ENTRIES: Entries = {
   'Log and file': 'Logbuch und Datei',
   'SHA-256 of the record: {0}': 'SHA-256 des Protokolls: {0}',
   'What was checked': 'Was geprüft wurde',
-  'What each check found is in English, as the command prints it.':
-    'Was jede Prüfung ergab, steht auf Englisch da, wie der Befehl es ausgibt.',
   passed: 'bestanden',
   FAILED: 'NICHT BESTANDEN',
   'in doubt': 'zweifelhaft',

@@ -103,8 +103,6 @@ export const ENTRIES: Entries = {
   'Log and file': 'Registro y archivo',
   'SHA-256 of the record: {0}': 'SHA-256 del acta: {0}',
   'What was checked': 'Qué se verificó',
-  'What each check found is in English, as the command prints it.':
-    'El resultado de cada verificación está en inglés, como lo muestra la orden.',
   passed: 'superado',
   FAILED: 'FALLIDO',
   'in doubt': 'en duda',

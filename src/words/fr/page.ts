@@ -103,8 +103,6 @@ export const ENTRIES: Entries = {
   'Log and file': 'Journal et fichier',
   'SHA-256 of the record: {0}': 'SHA-256 du relevé : {0}',
   'What was checked': 'Ce qui a été vérifié',
-  'What each check found is in English, as the command prints it.':
-    "Le résultat de chaque vérification est en anglais, tel que la commande l'affiche.",
   passed: 'réussi',
   FAILED: 'ÉCHEC',
   'in doubt': 'en doute',

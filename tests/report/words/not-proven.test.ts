@@ -62,7 +62,7 @@ describe('what a record does not prove', () => {
   });
 
   it('leaves the times out where a time stamp tells when it was sealed', () => {
-    const stamped = { before: '2026-03-03T00:00:00Z', detail: 'Sealed before that.' };
+    const stamped = { before: '2026-03-03T00:00:00Z', detail: () => 'Sealed before that.' };
     const lines = notProvenByRecord(verifyRecord(file, trusting(station), stamped));
     expect(lines.at(-1)).toContain('The time stamp proves by when it was sealed');
   });
