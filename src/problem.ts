@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { ProblemCode } from './problem-code.ts';
+import { w } from './words/catalogue.ts';
 
 /**
  * Something wrong that a person can act on. `where` is the place (file, JSON path, byte offset, field),
@@ -40,7 +41,7 @@ export function problemFromZod(error: z.ZodError, file: string, code: ProblemCod
   return {
     code,
     where: path === '' ? file : `${file}: ${path}`,
-    message: `${issue?.message ?? 'not readable'}${more > 0 ? ` (and ${more} more)` : ''}`,
+    message: `${issue?.message ?? w`not readable`}${more > 0 ? w` (and ${more} more)` : ''}`,
     next,
   };
 }

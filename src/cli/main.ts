@@ -13,6 +13,7 @@ import { declareWindow } from './declare/window.ts';
 import { declareWitness } from './declare/witness.ts';
 import { declareWork } from './declare/work.ts';
 import { programVersion } from './help/version.ts';
+import { speakToReader } from './station/reader-language.ts';
 import { EXIT, type ExitCode, guarded, safeLine } from './terminal/exit.ts';
 
 const CAUTION =
@@ -80,6 +81,7 @@ export async function main(argv: readonly string[]): Promise<ExitCode> {
     code = await guarded(command);
   };
   try {
+    await speakToReader(argv.slice(COMMAND_AT));
     if (argv.length <= COMMAND_AT) await run(async () => (await import('./station/start.ts')).startPage())();
     else await buildProgram(run).parseAsync(thumbprintsLast(argv));
   } catch (error) {

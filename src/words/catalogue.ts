@@ -10,13 +10,6 @@
 export const LANGUAGES = ['en', 'de', 'fr', 'es'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
-export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {
-  en: 'English',
-  de: 'German',
-  fr: 'French',
-  es: 'Spanish',
-};
-
 /** One sentence, or its forms by the plural category of its count (CLDR, as Intl.PluralRules names them). */
 export type Wording =
   | string

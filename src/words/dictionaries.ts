@@ -11,6 +11,7 @@ const PARTS: Readonly<
       import('./de/table.ts'),
       import('./de/papers.ts'),
       import('./de/page.ts'),
+      import('./de/office.ts'),
     ]),
   fr: () =>
     Promise.all([
@@ -18,6 +19,7 @@ const PARTS: Readonly<
       import('./fr/table.ts'),
       import('./fr/papers.ts'),
       import('./fr/page.ts'),
+      import('./fr/office.ts'),
     ]),
   es: () =>
     Promise.all([
@@ -25,6 +27,7 @@ const PARTS: Readonly<
       import('./es/table.ts'),
       import('./es/papers.ts'),
       import('./es/page.ts'),
+      import('./es/office.ts'),
     ]),
 };
 

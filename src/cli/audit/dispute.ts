@@ -14,9 +14,10 @@ import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { DISPUTE_PAPER, disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import type { Asked } from '../declare/filters.ts';
 import { askedFor } from '../evidence/package.ts';
-import { counted, madeLines } from '../evidence/package-text.ts';
+import { madeLines } from '../evidence/package-text.ts';
 import { keptFrom, writePackage } from '../evidence/write-package.ts';
 import { programVersion } from '../help/version.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
@@ -139,7 +140,9 @@ const ofTheseAlone = (entries: readonly StationEntry[], jobs: ReadonlySet<string
 function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
   const others = impactsOf(entries).flatMap(({ assessment, items }) => {
     const count = items.filter(({ job }) => !jobs.has(job)).length;
-    return count === 0 ? [] : [`${assessment} names ${counted(count, 'job')} on other vehicles`];
+    return count === 0
+      ? []
+      : [w`${assessment} names ${plural(count, { one: '# job', other: '# jobs' })} on other vehicles`];
   });
   if (others.length === 0) return [];
   return [

@@ -7,12 +7,13 @@ import { type Port, play, type Served } from '../../../sim/serve/player.ts';
 import { type ScenarioStep, scenarioSchema } from '../../../sim/serve/scenario.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { readJson } from '../station/json-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 
 /** Plays the tools of a scenario, each on a pseudo-terminal that any program can open as a serial port. */
 export async function serve(file: string): Promise<ExitCode> {
-  const scenario = await readJson(file, scenarioSchema, 'scenario', '"plugmark manual simulator"');
+  const scenario = await readJson(file, scenarioSchema, w`scenario`, '"plugmark manual simulator"');
   const served: (Served & { readonly close: () => void })[] = [];
   try {
     for (const { id, profile, port, noiseNm } of scenario.tools) {
@@ -37,19 +38,19 @@ export async function serve(file: string): Promise<ExitCode> {
 function wordsOf(step: ScenarioStep): string {
   switch (step.do) {
     case 'wait':
-      return `wait ${step.ms} ms`;
+      return w`wait ${step.ms} ms`;
     case 'pull':
-      return `${step.tool}: pull to ${step.peakNm} N·m${step.clicks ? '' : ', no click'}`;
+      return w`${step.tool}: pull to ${step.peakNm} N·m${step.clicks ? '' : w`, no click`}`;
     case 'measure':
-      return `${step.tool}: gap ${step.gapMm} mm`;
+      return w`${step.tool}: gap ${step.gapMm} mm`;
     case 'no-value':
-      return `${step.tool}: no value`;
+      return w`${step.tool}: no value`;
     case 'bytes':
-      return `${step.tool}: bytes ${step.hex.slice(0, 60)}`;
+      return w`${step.tool}: bytes ${step.hex.slice(0, 60)}`;
     case 'silence':
-      return `${step.tool}: silent for ${step.ms} ms`;
+      return w`${step.tool}: silent for ${step.ms} ms`;
     case 'unplug':
-      return `${step.tool}: unplugged for ${step.ms} ms`;
+      return w`${step.tool}: unplugged for ${step.ms} ms`;
   }
 }
 
@@ -78,7 +79,7 @@ function pseudoTerminal(path: string): Port & { readonly close: () => void } {
         stdio: ['pipe', 'pipe', 'ignore'],
       });
       const failed = new Promise<never>((_, reject) => {
-        started.once('error', () => reject(new ProblemError(NO_SOCAT)));
+        started.once('error', () => reject(new ProblemError(noSocat())));
         started.once('exit', () => reject(new ProblemError(noPort(path))));
       });
       failed.catch(() => {});
@@ -98,20 +99,20 @@ function pseudoTerminal(path: string): Port & { readonly close: () => void } {
 const taken = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'something lies here already, and is not overwritten by a pseudo-terminal',
-  next: 'Name another port in the scenario, or remove it.',
+  message: w`something lies here already, and is not overwritten by a pseudo-terminal`,
+  next: w`Name another port in the scenario, or remove it.`,
 });
 
 const noPort = (where: string): Problem => ({
   code: 'port-failed',
   where,
-  message: 'no pseudo-terminal can be made here',
-  next: 'Name a port in a folder that you may write to, such as /tmp.',
+  message: w`no pseudo-terminal can be made here`,
+  next: w`Name a port in a folder that you may write to, such as /tmp.`,
 });
 
-const NO_SOCAT: Problem = {
+const noSocat = (): Problem => ({
   code: 'port-failed',
   where: 'socat',
-  message: 'socat is not installed; it makes the pseudo-terminals',
-  next: 'Install it: apt-get install socat.',
-};
+  message: w`socat is not installed; it makes the pseudo-terminals`,
+  next: w`Install it: apt-get install socat.`,
+});

@@ -5,6 +5,7 @@ import { ProblemError } from '../../problem.ts';
 import { type ForPeople, impactFiles } from '../../report/held/package-papers.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import type { PaperReader } from '../../report/reader.ts';
+import { w } from '../../words/catalogue.ts';
 import { answersTo, filterOf } from '../audit/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
@@ -40,8 +41,8 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       throw new ProblemError({
         code: 'nothing-matches',
         where: 'package',
-        message: 'no job matches what was asked for',
-        next: 'Look with "plugmark ask".',
+        message: w`no job matches what was asked for`,
+        next: w`Look with "plugmark ask".`,
       });
     const asked = { ...askedFor(options), ...(options.exceptions === true && { exceptions: 'only' }) };
     const numbers = new Set(jobs.filter(({ state }) => state !== 'open').map(({ job }) => job));

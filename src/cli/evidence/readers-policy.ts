@@ -1,8 +1,10 @@
 /** The policy that a reader names: which logs, which witnesses, and how many of them. */
+
 import type { ByPolicy } from '../../evidence/by-policy.ts';
 import { type Policy, parsePolicy } from '../../evidence/policy.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { witnessesBeside } from './later-log-file.ts';
 
 /** As read, and as it can be handed to a thread. */
@@ -16,7 +18,7 @@ const MAX_BYTES = 1 << 20;
 
 export async function readersPolicy(file: string | undefined): Promise<ReadersPolicy | null> {
   if (file === undefined) return null;
-  const bytes = await readBytes(file, 'policy', MAX_BYTES);
+  const bytes = await readBytes(file, w`policy`, MAX_BYTES);
   return { bytes, policy: orThrow(parsePolicy(bytes, inputName(file))) };
 }
 

@@ -5,6 +5,7 @@ import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { isPdf } from '../../report/held/pdf-file.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedRecord } from '../answers/verify.ts';
 import { now } from '../station/clock.ts';
@@ -43,7 +44,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault)}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
   const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;
-  const bytes = await readBytes(path, 'record', most);
+  const bytes = await readBytes(path, w`record`, most);
   if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, policy });
   const time = await trustedTime(bytes, options);
   const report = verifyRecord(

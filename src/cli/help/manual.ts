@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { commandsPage } from './commands-page.ts';
 import type { Page } from './page.ts';
@@ -61,8 +62,8 @@ function pageNamed(program: Command, name: string): Page {
   if (isTopic(name)) return topicPage(name);
   throw new ProblemError({
     code: 'option-not-valid',
-    message: `the manual has no topic "${name}"`,
-    next: `Choose one of: ${[...TOPICS, COMMANDS].join(', ')}.`,
+    message: w`the manual has no topic "${name}"`,
+    next: w`Choose one of: ${[...TOPICS, COMMANDS].join(', ')}.`,
   });
 }
 
@@ -74,6 +75,6 @@ function writePages(program: Command, folder: string): ExitCode {
     outputFolder(place);
     writeWhole(join(place, `${manName(page)}.${section}`), roffOfPage(page, programVersion()));
   }
-  process.stdout.write(`Written to ${folder}: ${TOPICS.length + 1} pages.\n`);
+  process.stdout.write(w`Written to ${folder}: ${TOPICS.length + 1} pages.\n`);
   return EXIT.done;
 }

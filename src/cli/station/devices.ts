@@ -10,6 +10,7 @@ import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
 import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson, reasonOf } from '../answers/answer.ts';
 import { type DeviceAnswer, deviceOf, type ScanAnswer } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -45,8 +46,8 @@ export async function scan({ seconds, all, profile, serial, json }: ScanOptions)
       } satisfies ScanAnswer);
       return EXIT.done;
     }
-    if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
-    else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
+    if (devices.length === 0) say(w`No measuring tool heard. Switch it on, or list every device with --all.`);
+    else say(row([w`address`, w`signal`, w`kind`, w`name`, serial ? w`serial number` : '']));
     for (const candidate of devices)
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
     return EXIT.done;
@@ -76,16 +77,16 @@ const row = (cells: readonly string[]) =>
 
 const candidateCells = ({ address, rssi, kind, name }: Candidate, serial: string) => [
   address,
-  rssi === undefined ? 'unknown' : `${rssi} dBm`,
+  rssi === undefined ? w`unknown` : `${rssi} dBm`,
   kind,
-  name === '' ? '(no name)' : name,
+  name === '' ? w`(no name)` : name,
   serial,
 ];
 
 async function serialOf(radio: Radio, { address }: Candidate): Promise<string> {
   const about = await visit(radio, address, introduce);
-  if (!about.ok) return `not read: ${about.error.message}`;
-  return about.value.serial ?? '(none)';
+  if (!about.ok) return w`not read: ${about.error.message}`;
+  return about.value.serial ?? w`(none)`;
 }
 
 export interface AdoptOptions {
@@ -101,11 +102,11 @@ export async function adopt(address: string, options: AdoptOptions): Promise<Exi
     const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
     const about = orThrow(await visit(radio, candidate.address, introduce));
     await adoptInto(options.station, options, candidate, about.serial);
-    say(`Adopted as ${options.tool}: ${about.serial} at ${candidate.address} (${candidate.kind}).`);
+    say(w`Adopted as ${options.tool}: ${about.serial ?? '-'} at ${candidate.address} (${candidate.kind}).`);
     say(
       about.link.encrypted === true
-        ? 'The link is encrypted but not authenticated (Just Works). The key is not kept.'
-        : 'The link is not encrypted and not authenticated. Every record states this.',
+        ? w`The link is encrypted but not authenticated (Just Works). The key is not kept.`
+        : w`The link is not encrypted and not authenticated. Every record states this.`,
     );
     return EXIT.done;
   });
@@ -130,7 +131,7 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
           capture(link, candidate, seconds, (line) => void file.appendFile(line)),
         ),
       );
-      say(`${packets} packets of ${candidate.address} are in ${out}.`);
+      say(w`${packets} packets of ${candidate.address} are in ${out}.`);
       return EXIT.done;
     });
   } finally {
@@ -158,7 +159,7 @@ async function capture(
         writer.packet(characteristic, bytes, clock.nowUs() - startUs),
       ),
     );
-    say(`listening to ${characteristic.uuid} of service ${characteristic.service}`);
+    say(w`listening to ${characteristic.uuid} of service ${characteristic.service}`);
   }
   await stopped(link, seconds);
   return writer.end();

@@ -1,6 +1,7 @@
 import { fileProblem } from '../../files/file-problem.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { printable } from '../../ui/printable.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** What the program's exit tells a script. */
 export const EXIT = {
@@ -82,8 +83,8 @@ export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCod
     process.stderr.write(
       problemText({
         code: 'bug',
-        message: `a fault in the program itself: ${text}`,
-        next: 'Nothing on disk is lost. Run it again with PLUGMARK_TRACE=1 and report the details.',
+        message: w`a fault in the program itself: ${text}`,
+        next: w`Nothing on disk is lost. Run it again with PLUGMARK_TRACE=1 and report the details.`,
       }),
     );
     if (process.env['PLUGMARK_TRACE'] === '1' && error instanceof Error)

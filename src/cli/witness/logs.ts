@@ -1,6 +1,7 @@
 import type { WitnessedLog } from '../../../db/witness.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedLogs } from '../answers/witness.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -13,7 +14,11 @@ export function addLog(vkey: string, scope: WitnessScope): Promise<ExitCode> {
     const key = readVerifierKey(vkey.trim());
     if (key?.kind !== 'log') throw new ProblemError(notAKey());
     const isNew = file.addLog(key.name, vkey.trim());
-    print([`The log ${safeLine(key.name)} ${isNew ? 'is known now' : 'was known with this key before'}.`]);
+    print([
+      isNew
+        ? w`The log ${safeLine(key.name)} is known now.`
+        : w`The log ${safeLine(key.name)} was known with this key before.`,
+    ]);
     return EXIT.done;
   });
 }
@@ -26,7 +31,7 @@ export function listLogs(options: WitnessScope & { readonly json?: true }): Prom
     if (options.json === true) printJson(listedLogs(name, logs));
     else
       print([
-        `Witness ${safeLine(name)}, ${logs.length === 1 ? '1 log' : `${logs.length} logs`}`,
+        w`Witness ${safeLine(name)}, ${plural(logs.length, { one: '# log', other: '# logs' })}`,
         ...logs.map(logLine),
       ]);
     return logs.some(({ forks }) => forks > 0) ? EXIT.failed : EXIT.done;
@@ -34,14 +39,14 @@ export function listLogs(options: WitnessScope & { readonly json?: true }): Prom
 }
 
 function logLine({ origin, size, at, forks }: WitnessedLog): string {
-  const state = size === null ? 'nothing cosigned yet' : `${size} entries, cosigned on ${at ?? ''}`;
-  const fork = forks === 0 ? '' : `; TWO HISTORIES: it signed another log of the same size (${forks} kept)`;
+  const state = size === null ? w`nothing cosigned yet` : w`${size} entries, cosigned on ${at ?? ''}`;
+  const fork = forks === 0 ? '' : w`; TWO HISTORIES: it signed another log of the same size (${forks} kept)`;
   return `  ${safeLine(origin)}: ${state}${fork}`;
 }
 
 const notAKey = (): Problem => ({
   code: 'key-form',
   where: 'LOG-VKEY',
-  message: 'this is not the verifier key of a log (Ed25519)',
-  next: 'Take what "plugmark log vkey" prints at the station, and put it between quotes.',
+  message: w`this is not the verifier key of a log (Ed25519)`,
+  next: w`Take what "plugmark log vkey" prints at the station, and put it between quotes.`,
 });
