@@ -83,7 +83,8 @@ export function phrases<const T extends object>(table: T): T {
   return spoken as T;
 }
 
-function spokenPhrase(english: string): string {
+/** A sentence that is kept elsewhere: in a table of {@link phrases}, or in the declaration of a command. */
+export function spokenPhrase(english: string): string {
   const wording = reader.wordingOf(english) ?? english;
   return typeof wording === 'string' ? wording : wording.other;
 }

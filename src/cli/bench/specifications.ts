@@ -161,7 +161,7 @@ function lookedLine({ file, entry, problem, recorded }: LookedAt): string {
   if (problem !== null)
     return `${w`WRONG`}    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`;
   return recorded
-    ? `OK       ${entryWords(entry)}`
+    ? `${w`OK`}       ${entryWords(entry)}`
     : `${w`NOTE`}     ${w`${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`}`;
 }
 

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
-import { w } from '../../words/catalogue.ts';
+import { spokenLanguage, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { commandsPage } from './commands-page.ts';
 import type { Page } from './page.ts';
@@ -34,7 +34,7 @@ export async function manual(
   process.stdout.write(
     roff === true
       ? roffOfPage(page, programVersion())
-      : textOfPage(page, { columns: process.stdout.columns || 80, bold: showsBold() }),
+      : inEnglish() + textOfPage(page, { columns: process.stdout.columns || 80, bold: showsBold() }),
   );
   return EXIT.done;
 }
@@ -50,11 +50,17 @@ export const allPages = (program: Command): readonly Page[] => [
   commandsPage(program),
 ];
 
+/** To whoever reads another language; the topics are long, and change with the program. */
+const inEnglish = () =>
+  spokenLanguage() === 'en'
+    ? ''
+    : `${w`The topics of the manual are in English. The help of every command (--help) is not.`}\n\n`;
+
 function topicList(program: Command): string {
   const pages = allPages(program);
   const widest = Math.max(...pages.map(({ name }) => name.length));
   const rows = pages.map(({ name, about }) => `  ${name.padEnd(widest)}  ${about}`);
-  return `plugmark ${programVersion()}\n\nplugmark manual TOPIC\n\n${rows.join('\n')}\n\nEvery command also has --help.\n`;
+  return `${inEnglish()}plugmark ${programVersion()}\n\nplugmark manual TOPIC\n\n${rows.join('\n')}\n\n${w`Every command also has --help.`}\n`;
 }
 
 function pageNamed(program: Command, name: string): Page {

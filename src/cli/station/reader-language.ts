@@ -25,12 +25,17 @@ export async function speakIn(language: Language): Promise<void> {
 
 /** `words`: what was typed behind the name of the program. */
 export function languageFor(words: readonly string[]): Language {
-  if (words.includes('--json') || ENGLISH_ONLY.has(words[0] ?? '')) return 'en';
+  if (words.includes('--json') || isForPrograms(words)) return 'en';
   return languageIn(process.env[LANGUAGE_VARIABLE]) ?? languageOfStation(stationNamed(words)) ?? 'en';
 }
 
-/** What these write is read by a shell. */
-const ENGLISH_ONLY: ReadonlySet<string> = new Set(['completion', 'complete', 'schema']);
+/** What these write is read by a shell, by `man`, or by a validator. */
+const FOR_PROGRAMS: ReadonlySet<string> = new Set(['completion', 'complete', 'schema']);
+
+const isForPrograms = (words: readonly string[]): boolean =>
+  !words.includes('--help') &&
+  (FOR_PROGRAMS.has(words[0] ?? '') ||
+    (words[0] === 'manual' && ['commands', '--roff', '--out'].some((word) => words.includes(word))));
 
 const languageIn = (value: unknown): Language | undefined => LANGUAGES.find((language) => language === value);
 

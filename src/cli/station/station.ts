@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { type Opening, openStationLog, type StationLogFile } from '../../../db/log.ts';
-import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../db/problems.ts';
+import { damagedNext, notReadableAsLog } from '../../../db/problems.ts';
 import { openLogToRead } from '../../../db/read-only.ts';
 import type { Draft, Stamp } from '../../evidence/log.ts';
 import { newsOf, type StationState, stationOf } from '../../evidence/station.ts';
@@ -102,8 +102,8 @@ export const inLogsPlace = (path: string) => (cause: unknown) => {
   const problem: Problem = {
     code: 'log-damaged',
     where: path,
-    message: NOT_READABLE_AS_LOG,
-    next: DAMAGED_NEXT,
+    message: notReadableAsLog(),
+    next: damagedNext(),
   };
   throw new ProblemError(problem, { cause });
 };

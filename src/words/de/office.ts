@@ -1167,4 +1167,867 @@ export const ENTRIES: Entries = {
   'A reading from the memory of the tool is not taken: nobody saw which part it belongs to.':
     'Ein Messwert aus dem Speicher des Werkzeugs wird nicht angenommen: niemand hat gesehen, zu welchem Teil er gehört.',
   'The tool sent no value. Measure again.': 'Das Werkzeug hat keinen Wert gesendet. Noch einmal messen.',
+  'prints the help of a command': 'gibt die Hilfe eines Befehls aus',
+  'prints this help': 'gibt diese Hilfe aus',
+  'prints the version': 'gibt die Version aus',
+  'Guides and proves a spark plug job: every gap and every pull of the torque wrench, judged and signed.':
+    'Führt durch einen Zündkerzen-Auftrag und weist ihn nach: jeder Elektrodenabstand und jeder Zug des Drehmomentschlüssels, beurteilt und signiert.',
+  'keep it in PostgreSQL instead of a file there: postgres://user@host/name':
+    'in PostgreSQL aufbewahren statt in einer Datei dort: postgres://user@host/name',
+  'the folder of the archive': 'der Ordner des Archivs',
+  'keeps the logs of many stations, and cosigns each for as long as it only goes on':
+    'verwahrt die Logbücher vieler Arbeitsplätze und gegensigniert jedes, solange es nur weitergeht',
+  'its name, like an address: example.com/archive': 'sein Name, wie eine Adresse: example.com/archive',
+  'makes an archive: its key, and the folder that it is in':
+    'legt ein Archiv an: seinen Signaturschlüssel und seinen Ordner',
+  'for this log alone: what "plugmark log vkey" prints before the first +':
+    'nur für dieses Logbuch: was "plugmark log vkey" vor dem ersten + ausgibt',
+  'the shop or the fleet that the station belongs to':
+    'die Werkstatt oder der Fuhrpark, zu dem der Arbeitsplatz gehört',
+  'prints a one-time token with which a station joins':
+    'gibt ein Einmal-Token aus, mit dem ein Arbeitsplatz beitritt',
+  'what "plugmark log vkey" prints there': 'was "plugmark log vkey" dort ausgibt',
+  'takes in the new key of a station that lost its old one':
+    'nimmt den neuen Signaturschlüssel eines Arbeitsplatzes auf, der seinen alten verloren hat',
+  'the origin of its log, as "plugmark archive stations" prints it':
+    'der Ursprung seines Logbuchs, wie ihn "plugmark archive stations" ausgibt',
+  'prints a one-time token with which a lost station gets its log back':
+    'gibt ein Einmal-Token aus, mit dem ein verlorener Arbeitsplatz sein Logbuch zurückbekommt',
+  'listen without TLS beyond this computer, because a proxy in front does it':
+    'ohne TLS über diesen Computer hinaus lauschen, weil ein Proxy davor es macht',
+  'with --certificate: its key (PEM)': 'mit --certificate: sein Schlüssel (PEM)',
+  'its certificate for TLS (PEM), with those above it': 'sein Zertifikat für TLS (PEM), mit denen darüber',
+  'address and port': 'Adresse und Port',
+  'takes what stations ship until you end it': 'nimmt an, was Arbeitsplätze senden, bis Sie es beenden',
+  'lists the stations and how much of their logs is here':
+    'listet die Arbeitsplätze auf und wie viel von ihren Logbüchern hier ist',
+  'a station showed two histories': 'ein Arbeitsplatz hat zwei Geschichten gezeigt',
+  'prints the notes that prove two histories of a log':
+    'gibt die Prüfpunkte aus, die zwei Geschichten eines Logbuchs beweisen',
+  'reads all that is kept and holds it against what was cosigned':
+    'liest alles Aufbewahrte und vergleicht es mit dem Gegensignierten',
+  'something kept was changed or is missing': 'etwas Aufbewahrtes wurde geändert oder fehlt',
+  'where it answers': 'wo es antwortet',
+  'at a station: joins an archive by its one-time token':
+    'am Arbeitsplatz: tritt mit einem Einmal-Token einem Archiv bei',
+  'only up to the last checkpoint that was signed, for which no key is needed':
+    'nur bis zum letzten signierten Prüfpunkt, wofür kein Signaturschlüssel nötig ist',
+  'at a station: ships all that the archive has not got, and keeps its receipt':
+    'am Arbeitsplatz: sendet alles, was das Archiv nicht hat, und hebt seine Quittung auf',
+  'at a station: says how much of the log the archive has':
+    'am Arbeitsplatz: sagt, wie viel vom Logbuch das Archiv hat',
+  'the archive has more of the log than the station': 'das Archiv hat mehr vom Logbuch als der Arbeitsplatz',
+  'a tool was out of tolerance at calibration: which proofs still hold, which vehicles to recall':
+    'ein Werkzeug war bei der Kalibrierung außer Toleranz: welche Nachweise noch halten, welche Fahrzeuge zurückzurufen sind',
+  "folder for the PDF and the lists; that of the station's data unless given":
+    'Ordner für das PDF und die Listen; der der Daten des Arbeitsplatzes, wenn nicht angegeben',
+  'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"':
+    'die letzte gute Prüfung, wenn das Logbuch es offen lässt: NUMBER oder "NUMBER of DATE"',
+  'who assesses': 'wer bewertet',
+  'what the laboratory found, in the form of a certificate':
+    'was das Labor festgestellt hat, in der Form eines Kalibrierscheins',
+  'the tool, as in the station file': 'das Werkzeug, wie in der Arbeitsplatzdatei',
+  'judges everything since the last good check again; runs where you name no other command':
+    'beurteilt alles seit der letzten guten Prüfung neu; läuft, wenn kein anderer Befehl genannt ist',
+  'every proof still holds': 'jeder Nachweis hält noch',
+  'some proofs do not hold': 'einige Nachweise halten nicht',
+  'an input is not as it should be; nothing was written':
+    'eine Eingabe ist nicht, wie sie sein sollte; nichts wurde geschrieben',
+  'only those that are still open': 'nur die, die noch offen sind',
+  'lists all impact assessments, the latest first':
+    'listet alle Auswirkungsbewertungen auf, die neueste zuerst',
+  'write its PDF and its list of vehicles again, into this folder':
+    'sein PDF und seine Fahrzeugliste noch einmal in diesen Ordner schreiben',
+  'the impact assessment, such as IA-1': 'die Auswirkungsbewertung, etwa IA-1',
+  'shows the jobs that an impact assessment touches, and what was decided':
+    'zeigt die Aufträge, die eine Auswirkungsbewertung betrifft, und was entschieden wurde',
+  'who decides': 'wer entscheidet',
+  why: 'warum',
+  'with redone: the later job; found by the vehicle unless given':
+    'mit redone: der spätere Auftrag; nach dem Fahrzeug gefunden, wenn nicht angegeben',
+  'the jobs; part of a number is enough where it fits only one':
+    'die Aufträge; ein Teil der Nummer genügt, wo er nur auf einen passt',
+  'decides what happens to jobs that it touches': 'entscheidet, was mit betroffenen Aufträgen geschieht',
+  'recall: call the vehicle back; inform: its owner was told; accept: leave it as it is; redone: done again':
+    'recall: das Fahrzeug zurückrufen; inform: der Halter wurde benachrichtigt; accept: so lassen; redone: noch einmal gemacht',
+  'all jobs of this sort that are not decided yet':
+    'alle Aufträge dieser Art, über die noch nicht entschieden ist',
+  'who closes it': 'wer sie abschließt',
+  'why it can be closed': 'warum sie abgeschlossen werden kann',
+  'closes an impact assessment, once every job is decided and every recall redone':
+    'schließt eine Auswirkungsbewertung ab, wenn über jeden Auftrag entschieden und jeder Rückruf erledigt ist',
+  'the answer as CSV': 'die Antwort als CSV',
+  'every pull and gap reading instead of the jobs': 'jeder Zug und jede Abstandsmessung statt der Aufträge',
+  'only what needs an explanation, with the reason': 'nur was eine Erklärung braucht, mit dem Grund',
+  'finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day':
+    'findet Aufträge oder Versuche nach Fahrzeug, Fuhrpark, Teil, Charge, Person, Werkzeug oder Tag',
+  'personal texts that are withheld, as "plugmark share" takes them':
+    'persönliche Texte, die zurückgehalten werden, wie sie "plugmark share" annimmt',
+  'records without their PDFs: a quarter of the size, a fifth of the time':
+    'Protokolle ohne ihre PDFs: ein Viertel der Größe, ein Fünftel der Zeit',
+  'only jobs that need an explanation': 'nur Aufträge, die eine Erklärung brauchen',
+  'the checkpoint that the auditor kept from before':
+    'der Prüfpunkt, den der Auditor von früher aufgehoben hat',
+  'a new folder': 'ein neuer Ordner',
+  'writes a folder for an auditor: records, proofs and an index, to be checked offline':
+    'schreibt einen Ordner für einen Auditor: Protokolle, Nachweise und ein Verzeichnis, ohne Netz zu prüfen',
+  'the log does not go on from the checkpoint; no package was written':
+    'das Logbuch setzt den Prüfpunkt nicht fort; es wurde kein Paket geschrieben',
+  'also of jobs that are open, in an open impact assessment, or inside the retention time':
+    'auch von Aufträgen, die offen sind, in einer offenen Auswirkungsbewertung oder in der Aufbewahrungsfrist',
+  'without asking': 'ohne zu fragen',
+  'somebody who worked, answered or decided': 'jemand, der gearbeitet, geantwortet oder entschieden hat',
+  'a customer': 'ein Kunde',
+  'a fleet number': 'eine Flottennummer',
+  'a VIN': 'eine Fahrgestellnummer (VIN)',
+  'a number plate, and every free text with it': 'ein Kennzeichen, und jeder freie Text damit',
+  'deletes personal texts from the log for good; every signature and verdict stays':
+    'löscht persönliche Texte endgültig aus dem Logbuch; jede Signatur und jedes Urteil bleibt',
+  'nothing was deleted; or another program keeps the texts until it is closed':
+    'nichts wurde gelöscht; oder ein anderes Programm hält die Texte, bis es geschlossen ist',
+  'every job, as CSV': 'jeder Auftrag, als CSV',
+  'the retention time, instead of the one in the station file':
+    'die Aufbewahrungsfrist, statt der in der Arbeitsplatzdatei',
+  'shows how old the records are, and what the retention time of the shop says':
+    'zeigt, wie alt die Protokolle sind, und was die Aufbewahrungsfrist der Werkstatt dazu sagt',
+  'records without their PDFs': 'Protokolle ohne ihre PDFs',
+  'the checkpoint that the other side kept from before':
+    'der Prüfpunkt, den die andere Seite von früher aufgehoben hat',
+  'only jobs opened on this day (UTC) or earlier':
+    'nur Aufträge, die an diesem Tag (UTC) oder früher eröffnet wurden',
+  'only jobs opened on this day (UTC) or later':
+    'nur Aufträge, die an diesem Tag (UTC) oder später eröffnet wurden',
+  'the vehicle, by its fleet number': 'das Fahrzeug, nach seiner Flottennummer',
+  'the vehicle, by its plate': 'das Fahrzeug, nach seinem Kennzeichen',
+  'the vehicle, by its VIN': 'das Fahrzeug, nach seiner VIN',
+  'number or name of the claim': 'Nummer oder Name der Reklamation',
+  'writes the file of a claim about one vehicle: what was known then, what was learned since':
+    'schreibt die Akte einer Reklamation zu einem Fahrzeug: was damals bekannt war, was seither dazukam',
+  'the log does not go on from the checkpoint; nothing was written':
+    'das Logbuch setzt den Prüfpunkt nicht fort; nichts wurde geschrieben',
+  'the copy; a file that does not exist yet': 'die Kopie; eine Datei, die es noch nicht gibt',
+  'copies the station log, also while a job runs, and checks the whole copy':
+    'kopiert das Logbuch, auch während ein Auftrag läuft, und prüft die ganze Kopie',
+  'restore even if the log has entries that the backup lacks; they are kept beside it':
+    'auch wiederherstellen, wenn das Logbuch Einträge hat, die der Sicherung fehlen; sie werden daneben aufgehoben',
+  'in place of a backup: what the archive has, by its one-time token':
+    'statt einer Sicherung: was das Archiv hat, mit dessen Einmal-Token',
+  'the backup': 'die Sicherung',
+  'checks a whole backup and puts it in the place of the station log':
+    'prüft eine ganze Sicherung und legt sie an die Stelle des Logbuchs',
+  "the keys that you trust (JWK set); the station's own list unless given":
+    'die Schlüssel, denen Sie vertrauen (JWK-Satz); die eigene Liste des Arbeitsplatzes, wenn nicht angegeben',
+  'a folder of exported records, to fill gaps or where the log is gone':
+    'ein Ordner ausgegebener Protokolle, um Lücken zu füllen oder wenn das Logbuch weg ist',
+  'the new log; a file that does not exist yet': 'das neue Logbuch; eine Datei, die es noch nicht gibt',
+  'saves what can be read of a damaged station log and of exported records into a new log':
+    'rettet aus einem beschädigten Logbuch und ausgegebenen Protokollen, was lesbar ist, in ein neues Logbuch',
+  'everything known was saved': 'alles Bekannte wurde gerettet',
+  'something is lost; the output says what': 'etwas ist verloren; die Ausgabe sagt was',
+  "the folder of the station's data, instead of a station file":
+    'der Ordner der Daten des Arbeitsplatzes, statt einer Arbeitsplatzdatei',
+  'the station file': 'die Arbeitsplatzdatei',
+  'CSV as spreadsheets of that language read it, for example de; none: without byte order mark':
+    'CSV, wie Tabellenprogramme dieser Sprache es lesen, zum Beispiel de; none: ohne Byte-Order-Mark',
+  'language of the papers; else as the station file says, or English':
+    'Sprache der Dokumente; sonst wie in der Arbeitsplatzdatei, oder Englisch',
+  'units on the papers; else as the station file says, or N·m and mm':
+    'Einheiten in den Dokumenten; sonst wie in der Arbeitsplatzdatei, oder N·m und mm',
+  'Bluetooth tools: find them, adopt them, record what they send':
+    'Bluetooth-Werkzeuge: finden, übernehmen, aufzeichnen, was sie senden',
+  'do not connect to ask for serial numbers': 'nicht verbinden, um Seriennummern zu erfragen',
+  'list every device, not only measuring tools': 'alle Geräte auflisten, nicht nur Messgeräte',
+  'also look for the device in this profile': 'auch nach dem Gerät dieses Profils suchen',
+  'how long to listen': 'wie lange gehört wird',
+  'lists the measuring tools in reach, with their serial numbers':
+    'listet die Messgeräte in Reichweite auf, mit ihren Seriennummern',
+  'the profile of the device, as the station file is to name it':
+    'das Profil des Geräts, wie es die Arbeitsplatzdatei nennen soll',
+  'which tool of the station file it is': 'welches Werkzeug der Arbeitsplatzdatei es ist',
+  'as "devices scan" lists it': 'wie "devices scan" es auflistet',
+  'makes a device a tool of the station, by its serial number and address':
+    'macht ein Gerät zum Werkzeug des Arbeitsplatzes, nach Seriennummer und Adresse',
+  'how long; Ctrl-C stops sooner': 'wie lange; Strg-C hört früher auf',
+  'the capture; a file that does not exist yet': 'die Aufnahme; eine Datei, die es noch nicht gibt',
+  'records every byte that a device sends, in a file that "plugmark job" can play':
+    'zeichnet jedes Byte auf, das ein Gerät sendet, in eine Datei, die "plugmark job" abspielen kann',
+  'drivers: profiles without code, and packages of others':
+    'Treiber: Profile ohne Code, und Pakete von anderen',
+  'what was sent, in hexadecimal digits; may be given several times':
+    'was gesendet wurde, in hexadezimalen Ziffern; mehrmals möglich',
+  'the profile (JSON)': 'das Profil (JSON)',
+  'checks a profile and shows what it makes of bytes': 'prüft ein Profil und zeigt, was es aus Bytes macht',
+  'name of the package (plugmark-driver-...), its folder, or a profile (JSON)':
+    'Name des Pakets (plugmark-driver-...), sein Ordner, oder ein Profil (JSON)',
+  'tries a driver package, or a profile, with cut, lost, doubled and damaged bytes':
+    'erprobt ein Treiberpaket oder ein Profil mit abgeschnittenen, verlorenen, doppelten und beschädigten Bytes',
+  'a check failed': 'eine Prüfung schlug fehl',
+  'the profile; a file that does not exist yet': 'das Profil; eine Datei, die es noch nicht gibt',
+  'a name for the device': 'ein Name für das Gerät',
+  'the service that it advertises; that of its readings unless given':
+    'der Dienst, den es anzeigt; der seiner Messwerte, wenn nicht angegeben',
+  'FIGURE=FILE: one more, which is kept back to prove the profile with':
+    'FIGURE=FILE: noch eine, die zurückgehalten wird, um das Profil zu beweisen',
+  'FIGURE=FILE: a capture, with what the display showed; three at least':
+    'FIGURE=FILE: eine Aufnahme, mit dem, was die Anzeige zeigte; mindestens drei',
+  'a capture of it untouched': 'eine Aufnahme von ihm, unberührt',
+  'smallest step of its display': 'kleinster Schritt seiner Anzeige',
+  'unit of its display: N.m, lbf.ft, mm and the like':
+    'Einheit seiner Anzeige: N.m, lbf.ft, mm und dergleichen',
+  'finds the profile of a Bluetooth device from captures of it with known figures':
+    'findet das Profil eines Bluetooth-Geräts aus Aufnahmen mit bekannten Werten',
+  'no profile explains all of it, or more than one': 'kein Profil erklärt alles, oder mehr als eines',
+  'with a package: the checkpoint that you kept from before':
+    'mit einem Paket: der Prüfpunkt, den Sie von früher aufgehoben haben',
+  'with --time: the certificates of its authority (PEM)': 'mit --time: die Zertifikate seiner Stelle (PEM)',
+  'a time stamp for the record (*.tsr)': 'ein Zeitstempel für das Protokoll (*.tsr)',
+  'which logs you trust, which witnesses must have cosigned, and how many (C2SP tlog-policy)':
+    'welchen Logbüchern Sie vertrauen, welche Zeugen gegensigniert haben müssen, und wie viele (C2SP tlog-policy)',
+  'the keys that you trust (JWK set), never the list in a package; trusted-keys.json unless given':
+    'die Schlüssel, denen Sie vertrauen (JWK-Satz), nie die Liste in einem Paket; trusted-keys.json, wenn nicht angegeben',
+  'a record (*.record.json), its paper (PDF), a package, or a folder of records; - reads the standard input':
+    'ein Protokoll (*.record.json), sein Dokument (PDF), ein Paket oder ein Ordner mit Protokollen; - liest die Standardeingabe',
+  'checks that a job record, an audit package, or every record in a folder is authentic':
+    'prüft, ob ein Auftragsprotokoll, ein Prüfpaket oder jedes Protokoll eines Ordners echt ist',
+  'authentic, signed by somebody you trust; a single record is complete and proven too':
+    'echt, von jemandem signiert, dem Sie vertrauen; ein einzelnes Protokoll ist auch vollständig und nachgewiesen',
+  'not authentic; a single record that is not complete, or rests on simulated or replayed figures; or a paper that is not what its record gives':
+    'nicht echt; ein einzelnes Protokoll, das nicht vollständig ist oder auf simulierten oder abgespielten Werten beruht; oder ein Dokument, das nicht ist, was sein Protokoll ergibt',
+  'not readable as a record or a package': 'nicht als Protokoll oder Paket lesbar',
+  'as it was sealed, but the signer is not on your trust list':
+    'wie es versiegelt wurde, aber der Unterzeichner steht nicht auf Ihrer Vertrauensliste',
+  'authentic, but judged by rules that this version does not know; or a paper that another version drew':
+    'echt, aber nach Regeln beurteilt, die diese Version nicht kennt; oder ein Dokument, das eine andere Version gezeichnet hat',
+  'the keys that you trust (JWK set); trusted-keys.json unless given':
+    'die Schlüssel, denen Sie vertrauen (JWK-Satz); trusted-keys.json, wenn nicht angegeben',
+  'with --svg: which pull; the last one that was judged unless given':
+    'mit --svg: welcher Zug; der zuletzt beurteilte, wenn nicht angegeben',
+  'instead, a picture of one pull with its window': 'stattdessen ein Bild eines Zugs mit seinem Fenster',
+  'lines of text, without keys': 'Textzeilen, ohne Tasten',
+  'the record (*.record.json)': 'das Protokoll (*.record.json)',
+  'shows a record: verdicts, times of the steps, and each pull as a curve':
+    'zeigt ein Protokoll: Urteile, Zeiten der Schritte, und jeden Zug als Kurve',
+  'shown, but not authentic, or the job is not complete or not proven':
+    'gezeigt, aber nicht echt, oder der Auftrag ist nicht vollständig oder nicht nachgewiesen',
+  'shown, but the signer is not on your trust list':
+    'gezeigt, aber der Unterzeichner steht nicht auf Ihrer Vertrauensliste',
+  'shown, but judged by rules that this version does not know':
+    'gezeigt, aber nach Regeln beurteilt, die diese Version nicht kennt',
+  'folder for the papers': 'Ordner für die Dokumente',
+  'makes the PDF and the CSV of a record again, from the record alone':
+    'macht PDF und CSV eines Protokolls noch einmal, aus dem Protokoll allein',
+  'not authentic, and no paper was written; or written, but the job is not complete or not proven':
+    'nicht echt, und kein Dokument wurde geschrieben; oder geschrieben, aber der Auftrag ist nicht vollständig oder nicht nachgewiesen',
+  'written, but the signer is not on your trust list':
+    'geschrieben, aber der Unterzeichner steht nicht auf Ihrer Vertrauensliste',
+  'written, but judged by rules that this version does not know':
+    'geschrieben, aber nach Regeln beurteilt, die diese Version nicht kennt',
+  'file for the results; the standard output unless given':
+    'Datei für die Ergebnisse; die Standardausgabe, wenn nicht angegeben',
+  'writes the results of a record as JSON in the names of OPC UA for joining systems':
+    'schreibt die Ergebnisse eines Protokolls als JSON in den Namen von OPC UA für Fügesysteme',
+  'not authentic, and nothing was written; or the job is not complete or not proven':
+    'nicht echt, und nichts wurde geschrieben; oder der Auftrag ist nicht vollständig oder nicht nachgewiesen',
+  'file for the page (*.html), which does not exist yet':
+    'Datei für die Seite (*.html), die es noch nicht gibt',
+  'writes a page with a record inside, which verifies itself in any browser':
+    'schreibt eine Seite mit einem Protokoll darin, die sich in jedem Browser selbst prüft',
+  'the record is not as its station sealed it, and no page was written':
+    'das Protokoll ist nicht, wie sein Arbeitsplatz es versiegelt hat, und keine Seite wurde geschrieben',
+  'file for the countersigned record': 'Datei für das gegengezeichnete Protokoll',
+  'the key that signs (PEM)': 'der Signaturschlüssel (PEM)',
+  'the record': 'das Protokoll',
+  'adds a signature to a record, as a new file': 'fügt einem Protokoll eine Signatur hinzu, als neue Datei',
+  'file for the shared record': 'Datei für das weitergegebene Protokoll',
+  'keep free texts that contain a telephone number; they are withheld unless asked for':
+    'freie Texte behalten, die eine Telefonnummer enthalten; sie werden zurückgehalten, wenn nicht verlangt',
+  'what is withheld, with commas: plate, vin, vehicle, fleet, customer, complaint, person (names), note (free text); or all':
+    'was zurückgehalten wird, mit Kommas: plate, vin, vehicle, fleet, customer, complaint, person (Namen), note (freier Text); oder all',
+  'writes a record without some of its personal texts; signatures and verdict stay the same':
+    'schreibt ein Protokoll ohne einige seiner persönlichen Texte; Signaturen und Urteil bleiben dieselben',
+  'the certificates of the authority (PEM)': 'die Zertifikate der Stelle (PEM)',
+  'address of the time-stamping authority': 'Adresse der Zeitstempelstelle',
+  'fetches a trusted time stamp (RFC 3161) for a record':
+    'holt einen vertrauenswürdigen Zeitstempel (RFC 3161) für ein Protokoll',
+  'checkpoints and proofs of the station log': 'Prüfpunkte und Nachweise des Logbuchs',
+  'write it to this file, which does not exist yet': 'in diese Datei schreiben, die es noch nicht gibt',
+  'signs the log as it is now; keep the checkpoint elsewhere':
+    'signiert das Logbuch, wie es jetzt ist; den Prüfpunkt anderswo aufheben',
+  'prints the key that checkpoints are checked by (C2SP verifier key)':
+    'gibt den Schlüssel aus, mit dem Prüfpunkte geprüft werden (C2SP verifier key)',
+  'sends what is new to the archive and to the witnesses; every job does so by itself':
+    'sendet Neues an das Archiv und die Zeugen; jeder Auftrag macht das von selbst',
+  'all have it': 'alle haben es',
+  'one has not; the output says why': 'einer nicht; die Ausgabe sagt warum',
+  'sends the newest checkpoint to the witnesses of the station file':
+    'sendet den neuesten Prüfpunkt an die Zeugen der Arbeitsplatzdatei',
+  'all cosigned': 'alle haben gegensigniert',
+  'one did not; the output says why': 'einer nicht; die Ausgabe sagt warum',
+  'proofs that other programs can check (RFC 9162), as JSON':
+    'Nachweise, die andere Programme prüfen können (RFC 9162), als JSON',
+  'its number': 'seine Nummer',
+  'proves that the log contains an entry': 'beweist, dass das Logbuch einen Eintrag enthält',
+  'JSON, or the text of c2sp.org/tlog-proof': 'JSON, oder der Text von c2sp.org/tlog-proof',
+  'the checkpoint, or a record, which contains one': 'der Prüfpunkt, oder ein Protokoll, das einen enthält',
+  'proves that the log goes on from an old checkpoint':
+    'beweist, dass das Logbuch einen alten Prüfpunkt fortsetzt',
+  'the log does not go on from the checkpoint': 'das Logbuch setzt den Prüfpunkt nicht fort',
+  'what happened': 'was geschehen ist',
+  'states that entries are gone for good, so that the station can sign again':
+    'erklärt, dass Einträge endgültig weg sind, damit der Arbeitsplatz wieder signieren kann',
+  'checkpoints that were kept, or records, which contain one each':
+    'aufgehobene Prüfpunkte, oder Protokolle, die je einen enthalten',
+  'checks that nothing in the log was removed or changed, or says where':
+    'prüft, dass im Logbuch nichts entfernt oder geändert wurde, oder sagt wo',
+  'nothing was removed or changed': 'nichts wurde entfernt oder geändert',
+  'something was removed or changed': 'etwas wurde entfernt oder geändert',
+  'the keys of the station and its people': 'die Signaturschlüssel des Arbeitsplatzes und seiner Leute',
+  'lists all keys, and which of them sign; runs where you name no other command':
+    'listet alle Signaturschlüssel auf und welche davon signieren; läuft, wenn kein anderer Befehl genannt ist',
+  'keep the file of the old key, under a passphrase; it is destroyed unless given':
+    'die Datei des alten Signaturschlüssels unter einem Passwort behalten; sonst wird sie zerstört',
+  'also where records here are of entries that the log lost, and have no proof then':
+    'auch wenn Protokolle hier aus Einträgen sind, die das Logbuch verloren hat, und dann keinen Nachweis haben',
+  'with --pkcs11: the token, by its label': 'mit --pkcs11: das Token, nach seinem Namen',
+  'make the new key in a device, by the module (PKCS#11) of its maker; with --token':
+    'den neuen Signaturschlüssel in einem Gerät machen, mit dem Modul (PKCS#11) seines Herstellers; mit --token',
+  'with --lost: what happened': 'mit --lost: was geschehen ist',
+  'the old key is lost or not to be trusted, and cannot vouch for the new one':
+    'der alte Signaturschlüssel ist verloren oder nicht vertrauenswürdig, und kann für den neuen nicht bürgen',
+  'makes a new key for the station; the old one vouches for it':
+    'macht einen neuen Signaturschlüssel für den Arbeitsplatz; der alte bürgt für ihn',
+  'from this day on; now unless given': 'von diesem Tag an; ab jetzt, wenn nicht angegeben',
+  'the key, by its thumbprint': 'der Signaturschlüssel, nach seinem Fingerabdruck',
+  'revokes a key: from that day on nobody is to trust it':
+    'widerruft einen Signaturschlüssel: von diesem Tag an soll ihm niemand trauen',
+  'take the passphrase off': 'das Passwort entfernen',
+  'puts all keys of the station that are here under a passphrase':
+    'legt alle Signaturschlüssel des Arbeitsplatzes, die hier sind, unter ein Passwort',
+  'writes over and deletes the file of a key that signs no more':
+    'überschreibt und löscht die Datei eines Signaturschlüssels, der nicht mehr signiert',
+  'name of the technician': 'Name des Technikers',
+  'makes a key for a technician, under a PIN':
+    'macht einen Signaturschlüssel für einen Techniker, unter einer PIN',
+  'decides whether technicians sign': 'entscheidet, ob Techniker signieren',
+  'what the shop decides': 'was die Werkstatt entscheidet',
+  'name of the owner, as trust lists show it': 'Name des Inhabers, wie ihn Vertrauenslisten zeigen',
+  'file for the key (PEM); it does not exist yet':
+    'Datei für den Signaturschlüssel (PEM); es gibt sie noch nicht',
+  'makes a key for somebody outside the station, such as a foreman who countersigns':
+    'macht einen Signaturschlüssel für jemanden außerhalb des Arbeitsplatzes, etwa einen Meister, der gegenzeichnet',
+  'what the key signs as': 'als was der Schlüssel signiert',
+  'why it is revoked': 'warum er widerrufen wird',
+  'which one; a command with --json has one for its answer, such as jobs-list':
+    'welche; ein Befehl mit --json hat eine für seine Antwort, etwa jobs-list',
+  'prints the JSON Schema of a form that plugmark reads or writes, or the list of all forms':
+    'gibt das JSON-Schema einer Form aus, die plugmark liest oder schreibt, oder die Liste aller Formen',
+  'prints the completion of commands and options for a shell':
+    'gibt die Vervollständigung von Befehlen und Optionen für eine Shell aus',
+  'your shell': 'Ihre Shell',
+  'write all pages for man into this folder': 'alle Seiten für man in diesen Ordner schreiben',
+  'as a page for man': 'als Seite für man',
+  'which one; "commands" is the reference of all commands':
+    'welches; "commands" ist das Verzeichnis aller Befehle',
+  'prints a topic of the manual, or the list of topics':
+    'gibt ein Thema des Handbuchs aus, oder die Liste der Themen',
+  'the words of the command line so far': 'die Wörter der Befehlszeile bis hier',
+  'tool, job, open-job, person, impact, study or kid': 'tool, job, open-job, person, impact, study oder kid',
+  'prints names of this station for the completion of a shell, one a line':
+    'gibt Namen dieses Arbeitsplatzes für die Vervollständigung einer Shell aus, einen je Zeile',
+  'also write a PDF and the charts as SVG; each of several groups into its own folder':
+    'auch ein PDF und die Diagramme als SVG schreiben; bei mehreren Gruppen jede in ihren eigenen Ordner',
+  'how many readings the charts show': 'wie viele Messwerte die Diagramme zeigen',
+  'gaps instead of torques': 'Elektrodenabstände statt Drehmomente',
+  'only this cylinder': 'nur dieser Zylinder',
+  'one specification, by its key or the start of it': 'eine Vorgabe, nach ihrem Schlüssel oder dessen Anfang',
+  'shows what the process can do, by specification': 'zeigt, was der Prozess kann, nach Vorgabe',
+  'one group for each': 'eine Gruppe für jede',
+  'shows the gaps of new plugs as they came, by part and lot':
+    'zeigt die Abstände neuer Zündkerzen, wie sie kamen, nach Teil und Charge',
+  'also writes a PDF and the charts as SVG': 'schreibt auch ein PDF und die Diagramme als SVG',
+  'how many days the chart shows': 'wie viele Tage das Diagramm zeigt',
+  'how far it may be off; as stated for the tool unless given':
+    'wie weit es abweichen darf; wie für das Werkzeug angegeben, wenn nicht genannt',
+  'its serial number, or its name in the station file':
+    'seine Seriennummer, oder sein Name in der Arbeitsplatzdatei',
+  'shows whether a tool has drifted: by its pulls since calibration, and by its certificates':
+    'zeigt, ob ein Werkzeug weggedriftet ist: nach seinen Zügen seit der Kalibrierung und nach seinen Kalibrierscheinen',
+  'nothing speaks against the tool': 'nichts spricht gegen das Werkzeug',
+  'WARNING or UNDECIDED: have the tool checked sooner':
+    'ACHTUNG oder UNENTSCHIEDEN: das Werkzeug früher prüfen lassen',
+  'repeatability and reproducibility of a tool, measured with the tool':
+    'Wiederholpräzision und Vergleichspräzision eines Werkzeugs, mit dem Werkzeug gemessen',
+  'no bell': 'kein Ton',
+  'plain lines instead of the screen': 'einfache Zeilen statt des Bildschirms',
+  'for a wrench: the torque of its pulls, in N·m': 'für einen Schlüssel: das Drehmoment seiner Züge, in N·m',
+  'how often each person measures each part': 'wie oft jede Person jedes Teil misst',
+  'how many parts, or their names separated by commas':
+    'wie viele Teile, oder ihre Namen mit Kommas getrennt',
+  'who measures, separated by commas': 'wer misst, mit Kommas getrennt',
+  'which tool of the station file': 'welches Werkzeug der Arbeitsplatzdatei',
+  'leads you through a study and computes it, by average and range and by analysis of variance':
+    'führt durch eine Studie und berechnet sie, nach Mittelwert und Spannweite und nach Varianzanalyse',
+  'go on with a study that was left open, such as GS-1': 'eine offen gelassene Studie fortsetzen, etwa GS-1',
+  'you left before the first reading; nothing was kept':
+    'vor dem ersten Messwert verlassen; nichts wurde aufgehoben',
+  'the study is still open; go on with: plugmark gauge-study run --resume':
+    'die Studie ist noch offen; weiter mit: plugmark gauge-study run --resume',
+  'lists all studies: made, open, given up': 'listet alle Studien auf: beendete, offene, aufgegebene',
+  'its number, such as GS-1': 'ihre Nummer, etwa GS-1',
+  'shows one study': 'zeigt eine Studie',
+  'gives up an open study; its readings stay in the log':
+    'gibt eine offene Studie auf; ihre Messwerte bleiben im Logbuch',
+  'also write it for a calendar program (iCalendar)': 'auch für ein Kalenderprogramm schreiben (iCalendar)',
+  'the longest interval': 'das längste Intervall',
+  'the shortest interval': 'das kürzeste Intervall',
+  'add the next interval, longer or shorter by what the laboratory found':
+    'das nächste Intervall hinzufügen, länger oder kürzer nach dem, was das Labor festgestellt hat',
+  'a tool is due soon this many days ahead': 'ein Werkzeug ist so viele Tage vorher bald fällig',
+  'shows when each tool must be calibrated again': 'zeigt, wann jedes Werkzeug wieder kalibriert werden muss',
+  'no tool is due': 'kein Werkzeug ist fällig',
+  'a tool is due, or out of tolerance': 'ein Werkzeug ist fällig, oder außer Toleranz',
+  'calibration certificates, kept as files and found by their digest':
+    'Kalibrierscheine, als Dateien aufbewahrt und nach ihrer Prüfsumme gefunden',
+  'the certificate that the file belongs to, for a scan':
+    'der Kalibrierschein, zu dem die Datei gehört, bei einem Scan',
+  'the files; those in the station file unless given':
+    'die Dateien; die in der Arbeitsplatzdatei, wenn nicht angegeben',
+  "keeps certificates in the folder of the station's data":
+    'bewahrt Kalibrierscheine im Ordner der Daten des Arbeitsplatzes auf',
+  'checks that all kept certificates are there, unchanged':
+    'prüft, dass alle aufbewahrten Kalibrierscheine da und unverändert sind',
+  'all are there, unchanged': 'alle sind da, unverändert',
+  'one is missing or changed': 'einer fehlt oder ist geändert',
+  'unit of the torques: N·m, lbf·ft, lbf·in, kgf·m or kgf·cm':
+    'Einheit der Drehmomente: N·m, lbf·ft, lbf·in, kgf·m oder kgf·cm',
+  'column of the angles in degrees; angle_deg where the file has one':
+    'Spalte der Winkel in Grad; angle_deg, wenn die Datei eine hat',
+  'column of the torques': 'Spalte der Drehmomente',
+  'column of the times': 'Spalte der Zeiten',
+  'unit of the times': 'Einheit der Zeiten',
+  'the tool sent the highest torque of each work cycle, not the torque itself':
+    'das Werkzeug hat das höchste Drehmoment jedes Arbeitsgangs gesendet, nicht das Drehmoment selbst',
+  'lower limit of the window in N·m; what stays far below it is no pull':
+    'untere Grenze des Fensters in N·m; was weit darunter bleibt, ist kein Zug',
+  'the trace (CSV with a header line); - reads the standard input':
+    'der Verlauf (CSV mit Kopfzeile); - liest die Standardeingabe',
+  'finds the pulls in a torque trace and draws them':
+    'findet die Züge in einem Drehmomentverlauf und zeichnet sie',
+  'folder for the station log of the replay': 'Ordner für das Logbuch des Abspielens',
+  '1 as recorded, 10 ten times as fast; as fast as it goes unless given':
+    '1 wie aufgezeichnet, 10 zehnmal so schnell; so schnell es geht, wenn nicht angegeben',
+  'the station file with the wrench; an example unless given':
+    'die Arbeitsplatzdatei mit dem Schlüssel; ein Beispiel, wenn nicht angegeben',
+  'the work order; an example with four cylinders unless given':
+    'der Arbeitsauftrag; ein Beispiel mit vier Zylindern, wenn nicht angegeben',
+  'a recording (plugmark/readings/1) or a trace (CSV); - reads the standard input':
+    'eine Aufzeichnung (plugmark/readings/1) oder ein Verlauf (CSV); - liest die Standardeingabe',
+  'plays a recording or a trace through the whole program, as if the wrench were there':
+    'spielt eine Aufzeichnung oder einen Verlauf durch das ganze Programm, als wäre der Schlüssel da',
+  'you left before the recording ended': 'vor dem Ende der Aufzeichnung verlassen',
+  'the station file to write': 'die Arbeitsplatzdatei, die geschrieben wird',
+  'guides you through the first day: asks for station, tools and people, writes the station file':
+    'führt durch den ersten Tag: fragt nach Arbeitsplatz, Werkzeugen und Personen, schreibt die Arbeitsplatzdatei',
+  'you stopped; no station file was written':
+    'Sie haben aufgehört; keine Arbeitsplatzdatei wurde geschrieben',
+  'the station file; the one at hand where there is one':
+    'die Arbeitsplatzdatei; die vorhandene, wo es eine gibt',
+  'checks program, Bluetooth, log, key, clock, disk and terminal; changes nothing':
+    'prüft Programm, Bluetooth, Logbuch, Signaturschlüssel, Uhr, Datenträger und Terminal; ändert nichts',
+  'everything that plugmark needs is there': 'alles, was plugmark braucht, ist da',
+  'something is missing': 'etwas fehlt',
+  "the shop's own library of engines, plugs and figures":
+    'die eigene Sammlung der Werkstatt: Motoren, Zündkerzen und Werte',
+  'only those with all these words in their name, plug or source':
+    'nur die mit allen diesen Wörtern in Name, Zündkerze oder Quelle',
+  'lists the specifications; runs where you name no other command':
+    'listet die Vorgaben auf; läuft, wenn kein anderer Befehl genannt ist',
+  'its name, or words that no other one has': 'ihr Name, oder Wörter, die keine andere hat',
+  'shows one specification, with its engine drawn': 'zeigt eine Vorgabe, mit gezeichnetem Motor',
+  'with --order: who enters it; the technician of the order unless given':
+    'mit --order: wer sie einträgt; der Techniker des Auftrags, wenn nicht angegeben',
+  'with --order: the name of the specification; that of the engine unless given':
+    'mit --order: der Name der Vorgabe; der des Motors, wenn nicht angegeben',
+  'the work order whose engine, plug and figures are kept':
+    'der Arbeitsauftrag, dessen Motor, Zündkerze und Werte aufbewahrt werden',
+  'adds the figures of a work order, or asks for them one by one':
+    'nimmt die Werte eines Arbeitsauftrags auf, oder fragt sie einzeln ab',
+  'you stopped; nothing was written': 'Sie haben aufgehört; nichts wurde geschrieben',
+  'checks that each can be read, and that a job could be opened with it today':
+    'prüft, dass jede lesbar ist, und dass heute ein Auftrag damit eröffnet werden könnte',
+  'all can be used': 'alle sind verwendbar',
+  'one cannot be used': 'eine ist nicht verwendbar',
+  'the jobs in the station log: list, show, void, hand over':
+    'die Aufträge im Logbuch: auflisten, zeigen, für ungültig erklären, übergeben',
+  'only vehicles with this in their fleet number': 'nur Fahrzeuge mit diesem in ihrer Flottennummer',
+  'only vehicles with this in their plate': 'nur Fahrzeuge mit diesem in ihrem Kennzeichen',
+  'only vehicles with this in their VIN': 'nur Fahrzeuge mit diesem in ihrer VIN',
+  'only jobs with this in their number': 'nur Aufträge mit diesem in ihrer Nummer',
+  'lists jobs, the latest first; runs where you name no other command':
+    'listet Aufträge auf, die neuesten zuerst; läuft, wenn kein anderer Befehl genannt ist',
+  'shows where a job stands': 'zeigt, wo ein Auftrag steht',
+  'who declares it': 'wer es erklärt',
+  'declares a job void: its readings stay in the log and prove nothing':
+    'erklärt einen Auftrag für ungültig: seine Messwerte bleiben im Logbuch und beweisen nichts',
+  'who goes on with it': 'wer damit weitermacht',
+  'gives an open job to another technician': 'übergibt einen offenen Auftrag einem anderen Techniker',
+  "folder for the papers; that of the station's data unless given":
+    'Ordner für die Dokumente; der der Daten des Arbeitsplatzes, wenn nicht angegeben',
+  'writes record, PDF and CSV of a closed job again, from the log':
+    'schreibt Protokoll, PDF und CSV eines abgeschlossenen Auftrags noch einmal, aus dem Logbuch',
+  'written, but the job is not complete or not proven':
+    'geschrieben, aber der Auftrag ist nicht vollständig oder nicht nachgewiesen',
+  'written, but the job was declared void': 'geschrieben, aber der Auftrag wurde für ungültig erklärt',
+  'judge certificates by this day instead of today':
+    'Kalibrierscheine nach diesem Tag statt nach heute beurteilen',
+  'also a picture of the window with the reading over it':
+    'auch ein Bild des Fensters mit dem Messwert darüber',
+  'standard deviation of the pulls of this shop; adds the risks':
+    'Standardabweichung der Züge dieser Werkstatt; fügt die Risiken hinzu',
+  'add the four grades of ILAC-G8': 'die vier Stufen von ILAC-G8 hinzufügen',
+  'with probability: from 0.5 to 0.9999': 'mit probability: von 0.5 bis 0.9999',
+  'with guard-band: its width in U': 'mit guard-band: seine Breite in U',
+  'readings a second that the wrench sends: says whether they are enough':
+    'Messwerte je Sekunde, die der Schlüssel sendet: sagt, ob es genug sind',
+  'judge this reading of the wrench, for example "29.5 N·m"':
+    'diesen Messwert des Schlüssels beurteilen, zum Beispiel "29.5 N·m"',
+  'with a universal joint: how far it is bent': 'mit einem Kreuzgelenk: wie weit es abgewinkelt ist',
+  'with an adapter: 0 in line, 90 square, 180 folded back':
+    'mit einem Adapter: 0 in einer Linie, 90 quer, 180 zurückgeklappt',
+  'with an adapter: from the drive to the plug': 'mit einem Adapter: vom Antrieb bis zur Zündkerze',
+  'with an adapter: from the drive to the hand': 'mit einem Adapter: vom Antrieb bis zur Hand',
+  'how far the wrench may be off, of the reading': 'wie weit der Schlüssel abweichen darf, vom Messwert',
+  'take the wrench and the decision rule from this station file':
+    'Schlüssel und Entscheidungsregel aus dieser Arbeitsplatzdatei nehmen',
+  'take the specification from this work order': 'die Vorgabe aus diesem Arbeitsauftrag nehmen',
+  'as printed, for example "25-30 N·m"': 'wie gedruckt, zum Beispiel "25-30 N·m"',
+  'shows the torque window of a specification: guard band, uncertainty, what a reading is worth':
+    'zeigt das Drehmomentfenster einer Vorgabe: Schutzband, Unsicherheit, was ein Messwert wert ist',
+  'thread of the plug': 'Gewinde der Zündkerze',
+  'seat of the plug': 'Sitz der Zündkerze',
+  'cylinder head': 'Zylinderkopf',
+  'the threads that the torque is printed for': 'die Gewinde, für die das Drehmoment gedruckt ist',
+  'the decision rule': 'die Entscheidungsregel',
+  'this wrench can prove this window': 'dieser Schlüssel kann dieses Fenster nachweisen',
+  'it cannot, or the wrench would be refused': 'er kann es nicht, oder der Schlüssel würde abgelehnt',
+  'the folder of the witness': 'der Ordner des Zeugen',
+  'holds stations to their history: cosigns their logs for as long as nothing is rewritten':
+    'hält Arbeitsplätze an ihrer Geschichte fest: gegensigniert ihre Logbücher, solange nichts umgeschrieben wird',
+  'its name, like an address: example.com/witness': 'sein Name, wie eine Adresse: example.com/witness',
+  'makes a witness: its key, and the file of what it cosigned':
+    'legt einen Zeugen an: seinen Signaturschlüssel und die Datei dessen, was er gegensigniert hat',
+  'what "plugmark log vkey" prints at the station': 'was "plugmark log vkey" am Arbeitsplatz ausgibt',
+  'makes the witness cosign a log; once more when the station has a new key':
+    'lässt den Zeugen ein Logbuch gegensignieren; noch einmal, wenn der Arbeitsplatz einen neuen Schlüssel hat',
+  'lists the logs and what was cosigned last; runs where you name no other command':
+    'listet die Logbücher auf und was zuletzt gegensigniert wurde; läuft, wenn kein anderer Befehl genannt ist',
+  'a log has two histories': 'ein Logbuch hat zwei Geschichten',
+  'answers logs over HTTP until you end it (C2SP tlog-witness)':
+    'antwortet Logbüchern über HTTP, bis Sie es beenden (C2SP tlog-witness)',
+  'language of the screen; else as the station file says':
+    'Sprache des Bildschirms; sonst wie in der Arbeitsplatzdatei',
+  'you press every key; the simulated technician does what this file says, a line each: fit 1, pull 1 careful, measure 1':
+    'Sie drücken jede Taste; der simulierte Techniker tut, was diese Datei sagt, je Zeile eines: fit 1, pull 1 careful, measure 1',
+  'go on with the demo job that was left open in this folder':
+    'den Vorführauftrag fortsetzen, der in diesem Ordner offen blieb',
+  'the simulated wrench sends the highest torque of each pull, and nothing else':
+    'der simulierte Schlüssel sendet das höchste Drehmoment jedes Zugs, und sonst nichts',
+  'the wrench sends how far it was turned too': 'der Schlüssel sendet auch, wie weit er gedreht wurde',
+  'join the simulated tools without the Bluetooth stack':
+    'die simulierten Werkzeuge ohne den Bluetooth-Stapel verbinden',
+  'folder for the station log, the record, the PDF and the CSV': 'Ordner für Logbuch, Protokoll, PDF und CSV',
+  'do not wait for the simulated technician; plain lines instead of the screen':
+    'nicht auf den simulierten Techniker warten; einfache Zeilen statt des Bildschirms',
+  'another engine, other plugs, other habits': 'ein anderer Motor, andere Zündkerzen, andere Gewohnheiten',
+  'runs a whole job with simulated tools, on the live screen':
+    'führt einen ganzen Auftrag mit simulierten Werkzeugen aus, auf dem Bildschirm',
+  'cylinders of the engine': 'Zylinder des Motors',
+  'how the simulated technician works': 'wie der simulierte Techniker arbeitet',
+  'units of the screen': 'Einheiten des Bildschirms',
+  'how many times as fast': 'wie viel mal so schnell',
+  'the job was closed but is not complete': 'der Auftrag wurde abgeschlossen, ist aber nicht vollständig',
+  'you left the job open; it is kept': 'Sie haben den Auftrag offen gelassen; er ist aufgehoben',
+  'simulated tools that other programs, or a job, can join':
+    'simulierte Werkzeuge, mit denen sich andere Programme oder ein Auftrag verbinden können',
+  'the scenario (JSON)': 'der Ablauf (JSON)',
+  'plays the tools of a scenario on pseudo-terminals; needs socat':
+    'spielt die Werkzeuge eines Ablaufs auf Pseudoterminals; braucht socat',
+  'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output':
+    'eine Zeile JSON für alles, was geschieht, ans Ende einer Datei, in eine benannte Pipe, oder - für die Standardausgabe',
+  'with --override: why': 'mit --override: warum',
+  'with --override: the supervisor': 'mit --override: der Vorgesetzte',
+  'use a tool that would be refused; a supervisor answers for it':
+    'ein Werkzeug verwenden, das abgelehnt würde; ein Vorgesetzter steht dafür ein',
+  'go on with the job that was left open; name it where several are open':
+    'den offen gebliebenen Auftrag fortsetzen; ihn nennen, wenn mehrere offen sind',
+  'the work order, or - for the standard input; opens a new job without questions':
+    'der Arbeitsauftrag, oder - für die Standardeingabe; eröffnet einen neuen Auftrag ohne Fragen',
+  'runs a real job; asks for its figures, or takes them from a work order':
+    'führt einen echten Auftrag aus; fragt nach seinen Werten, oder nimmt sie aus einem Arbeitsauftrag',
+  'the job is complete and proven': 'der Auftrag ist vollständig und nachgewiesen',
+  'no job was opened, or the job was closed but is not complete or not proven':
+    'kein Auftrag wurde eröffnet, oder der Auftrag wurde abgeschlossen, ist aber nicht vollständig oder nicht nachgewiesen',
+  'the job is still open; go on with: plugmark job --resume':
+    'der Auftrag ist noch offen; weiter mit: plugmark job --resume',
+  'the job was declared void': 'der Auftrag wurde für ungültig erklärt',
+  'See: {0} --help': 'Siehe: {0} --help',
+  'The old log is never thrown away. It stays beside the restored one; the command prints where.':
+    'Das alte Logbuch wird nie weggeworfen. Es bleibt neben dem wiederhergestellten; der Befehl gibt aus, wo.',
+  'Exit codes:': 'Exit-Codes:',
+  'Example:': 'Beispiel:',
+  'Examples:': 'Beispiele:',
+  'the answer as JSON; "plugmark schema {0}" prints its form':
+    'die Antwort als JSON; "plugmark schema {0}" gibt ihre Form aus',
+  'expected a whole number.': 'erwartet: eine ganze Zahl.',
+  'expected 1 or more.': 'erwartet: 1 oder mehr.',
+  'expected a number above zero.': 'erwartet: eine Zahl über null.',
+  'expected a number.': 'erwartet: eine Zahl.',
+  'of this vehicle; capitals, spaces and hyphens make no difference here and below':
+    'von diesem Fahrzeug; Großbuchstaben, Leerzeichen und Bindestriche machen hier und unten keinen Unterschied',
+  'of the vehicle with this plate': 'von dem Fahrzeug mit diesem Kennzeichen',
+  'of the vehicle with this fleet number': 'von dem Fahrzeug mit dieser Flottennummer',
+  'plugs of this part number': 'Zündkerzen dieser Teilenummer',
+  'plugs of this lot': 'Zündkerzen dieser Charge',
+  'in which this person worked': 'in denen diese Person gearbeitet hat',
+  'with this tool, by its name or its serial number': 'mit diesem Werkzeug, nach Name oder Seriennummer',
+  'on this day (UTC) or later': 'an diesem Tag (UTC) oder später',
+  'on this day (UTC) or earlier': 'an diesem Tag (UTC) oder früher',
+  'expected {0} at most.': 'erwartet: höchstens {0}.',
+  'default: {0}': 'sonst: {0}',
+  'Usage:': 'Aufruf:',
+  'Arguments:': 'Argumente:',
+  'Options:': 'Optionen:',
+  'Commands:': 'Befehle:',
+  'choices: {0}': 'Auswahl: {0}',
+  "unknown option '{0}'": "unbekannte Option '{0}'",
+  "unknown command '{0}'": "unbekannter Befehl '{0}'",
+  "missing required argument '{0}'": "das Argument '{0}' fehlt",
+  "option '{0}' argument missing": "der Option '{0}' fehlt ihr Wert",
+  "required option '{0}' not specified": "die Option '{0}' muss angegeben werden",
+  'too many arguments: expected {0}, found {1}': 'zu viele Argumente: erwartet {0}, gefunden {1}',
+  "'{0}': '{1}' is not valid. {2}": "'{0}': '{1}' ist nicht gültig. {2}",
+  'Allowed choices are {0}.': 'Möglich sind {0}.',
+  '(Did you mean {0}?)': '(Gemeint: {0}?)',
+  done: 'erledigt',
+  'done, and the answer is good': 'erledigt, und die Antwort ist gut',
+  failed: 'fehlgeschlagen',
+  'the answer is bad, or it could not be done; the output says why':
+    'die Antwort ist schlecht, oder es ging nicht; die Ausgabe sagt warum',
+  'bad input': 'falsche Eingabe',
+  'the command line, a file or a device is not as it should be; one sentence says what to do':
+    'Befehlszeile, Datei oder Gerät ist nicht, wie es sein sollte; ein Satz sagt, was zu tun ist',
+  'other rules': 'andere Regeln',
+  'made or judged by a newer version of the program, whose form or rules this one does not know':
+    'von einer neueren Version des Programms gemacht oder beurteilt, deren Form oder Regeln diese nicht kennt',
+  'left open': 'offen gelassen',
+  'not finished; all that was read is kept': 'nicht fertig; alles Gelesene ist aufgehoben',
+  'the job was declared void; its readings are kept and prove nothing':
+    'der Auftrag wurde für ungültig erklärt; seine Messwerte sind aufgehoben und beweisen nichts',
+  fault: 'Programmfehler',
+  'a fault in the program itself; what was on disk is kept':
+    'ein Fehler im Programm selbst; was auf dem Datenträger war, bleibt',
+  'Work on a cold engine with the ignition off, by hand, never with a power tool.':
+    'An kaltem Motor mit ausgeschalteter Zündung arbeiten, von Hand, nie mit einem Maschinenschrauber.',
+  'The service information of the engine maker decides every figure.':
+    'Jeden Wert bestimmen die Serviceunterlagen des Motorherstellers.',
+  'This program checks the work and does not replace licensed practice.':
+    'Dieses Programm prüft die Arbeit und ersetzt nicht die Fachkraft.',
+  'The topics of the manual are in English. The help of every command (--help) is not.':
+    'Die Themen des Handbuchs sind auf Englisch. Die Hilfe jedes Befehls (--help) nicht.',
+  'Every command also has --help.': 'Jeder Befehl hat auch --help.',
+  'the entries of this job are damaged': 'die Einträge dieses Auftrags sind beschädigt',
+  'Run "plugmark log check". It names the first changed entry.':
+    '"plugmark log check" ausführen. Es nennt den ersten geänderten Eintrag.',
+  'the file exists; a backup never overwrites a file':
+    'die Datei besteht schon; eine Sicherung überschreibt nie eine Datei',
+  'Name a new file.': 'Eine neue Datei nennen.',
+  'its pages do not fit together': 'ihre Seiten passen nicht zueinander',
+  'this copy is damaged: {0}': 'diese Kopie ist beschädigt: {0}',
+  'Use another backup.': 'Eine andere Sicherung nehmen.',
+  'there is no such file': 'diese Datei gibt es nicht',
+  'this is a folder or a device, not a backup': 'das ist ein Ordner oder ein Gerät, keine Sicherung',
+  'Name the file that "plugmark backup" made.': 'Die Datei nennen, die "plugmark backup" gemacht hat.',
+  'Use another backup. If you have none, save what can be read of the log with "plugmark recover".':
+    'Eine andere Sicherung nehmen. Gibt es keine, mit "plugmark recover" aus dem Logbuch retten, was lesbar ist.',
+  'Free some space on that disk, then try again.':
+    'Auf diesem Datenträger Platz schaffen, dann noch einmal versuchen.',
+  'it cannot be copied beside the station log ({0})': 'sie kann nicht neben das Logbuch kopiert werden ({0})',
+  "Check the rights on it, and on the folder of the station's data.":
+    'Die Rechte daran und am Ordner der Daten des Arbeitsplatzes prüfen.',
+  'another program wrote to the station log': 'ein anderes Programm hat in das Logbuch geschrieben',
+  'Close the other program, then try again.': 'Das andere Programm schließen, dann noch einmal versuchen.',
+  'entries are missing or out of order': 'Einträge fehlen oder sind nicht in der Reihenfolge',
+  'the log names a stream without entries': 'das Logbuch nennt eine Folge ohne Einträge',
+  'the hash tree has nodes after the last entry': 'der Hashbaum hat Knoten hinter dem letzten Eintrag',
+  'entry {0} is not what its hash was made of': 'Eintrag {0} ist nicht, woraus sein Hash gemacht wurde',
+  'entry {0} is not written as an entry is': 'Eintrag {0} ist nicht geschrieben wie ein Eintrag',
+  'entry {0} has n={1} in its stream where n={2} is due':
+    'Eintrag {0} hat n={1} in seiner Folge, wo n={2} an der Reihe ist',
+  'entry {0} is not the one that the hash tree was made of, or one shortly before it':
+    'Eintrag {0} ist nicht der, aus dem der Hashbaum gemacht wurde, oder einer kurz davor',
+  'this is the log of another station: {0}; the station here ({1}) has the key {2}':
+    'das ist das Logbuch eines anderen Arbeitsplatzes: {0}; der Arbeitsplatz hier ({1}) hat den Schlüssel {2}',
+  'this is the log of another station: {0}; the station here ({1}) is {2}':
+    'das ist das Logbuch eines anderen Arbeitsplatzes: {0}; der Arbeitsplatz hier ({1}) ist {2}',
+  'Name a backup of this station, or the folder of the other one with --data or --station.':
+    'Eine Sicherung dieses Arbeitsplatzes nennen, oder den Ordner des anderen mit --data oder --station.',
+  'this station log has no entries': 'dieses Logbuch hat keine Einträge',
+  'entry {0} of the station log was changed': 'Eintrag {0} des Logbuchs wurde geändert',
+  'this file does not say in which device the key is':
+    'diese Datei sagt nicht, in welchem Gerät der Schlüssel ist',
+  'Put it back from your copy of the folder keys.': 'Aus der eigenen Kopie des Ordners keys zurücklegen.',
+  'it does not have this key': 'es hat diesen Schlüssel nicht',
+  'its public key cannot be read': 'sein öffentlicher Schlüssel kann nicht gelesen werden',
+  'it does not take this PIN': 'es nimmt diese PIN nicht an',
+  'there is no token "{0}" in it': 'es enthält kein Token "{0}"',
+  'this device does not sign with Ed25519, as a TPM does not':
+    'dieses Gerät signiert nicht mit Ed25519, so wie ein TPM es nicht tut',
+  'Take another device, or keep the key in a file: plugmark keys lock':
+    'Ein anderes Gerät nehmen, oder den Schlüssel in einer Datei halten: plugmark keys lock',
+  'the module is not there': 'das Modul ist nicht da',
+  'a key in a device needs the package {0}, which is not installed':
+    'ein Schlüssel in einem Gerät braucht das Paket {0}, das nicht installiert ist',
+  'Install it beside plugmark: npm install --global {0}. It needs a compiler.':
+    'Neben plugmark installieren: npm install --global {0}. Es braucht einen Compiler.',
+  'it says: {0}': 'es meldet: {0}',
+  'no reason': 'kein Grund',
+  '{0}, token {1}': '{0}, Token {1}',
+  'the device with the key cannot be used: {0}':
+    'das Gerät mit dem Schlüssel kann nicht verwendet werden: {0}',
+  'Plug it in and try again. If it is lost: "plugmark keys rotate --lost".':
+    'Anschließen und noch einmal versuchen. Ist es verloren: "plugmark keys rotate --lost".',
+  'the station log was deleted, moved or replaced while it was in use; nothing more is written to it':
+    'das Logbuch wurde während der Benutzung gelöscht, verschoben oder ersetzt; es wird nichts mehr hineingeschrieben',
+  'It could not be saved elsewhere either. Keep this screen: what was shown last is not on disk.':
+    'Auch anderswo konnte es nicht gesichert werden. Diesen Bildschirm aufheben: was zuletzt gezeigt wurde, ist nicht auf dem Datenträger.',
+  'All of it, to the last reading, is in {0}. Find out what happened, then put it in place with "plugmark restore".':
+    'Alles, bis zum letzten Messwert, ist in {0}. Herausfinden, was geschah, dann mit "plugmark restore" an seinen Platz legen.',
+  'this is not an Ed25519 private key in PKCS#8 PEM form':
+    'das ist kein privater Ed25519-Schlüssel in PKCS#8-PEM-Form',
+  'Name a key file made by plugmark, or make a new key.':
+    'Eine Schlüsseldatei nennen, die plugmark gemacht hat, oder einen neuen Schlüssel machen.',
+  'the private key needs its passphrase': 'der private Schlüssel braucht sein Passwort',
+  'Run plugmark in a terminal and type it, or set it in the environment.':
+    'plugmark in einem Terminal ausführen und es eintippen, oder es in der Umgebung setzen.',
+  'the passphrase is wrong, or the key file is damaged':
+    'das Passwort ist falsch, oder die Schlüsseldatei ist beschädigt',
+  'Try again. Without it the key is lost: "plugmark manual keys" says what to do then.':
+    'Noch einmal versuchen. Ohne es ist der Schlüssel verloren: "plugmark manual keys" sagt, was dann zu tun ist.',
+  'other users of this computer can read the private key':
+    'andere Benutzer dieses Computers können den privaten Schlüssel lesen',
+  'Run chmod 600 on it. If somebody may have copied it, make a new key and remove the old one from the trust lists.':
+    'chmod 600 darauf ausführen. Hat ihn vielleicht jemand kopiert, einen neuen Schlüssel machen und den alten aus den Vertrauenslisten nehmen.',
+  'the file exists; a key is never overwritten':
+    'die Datei besteht schon; ein Schlüssel wird nie überschrieben',
+  'Use that key, or name another file.': 'Diesen Schlüssel verwenden, oder eine andere Datei nennen.',
+  'Check the path, or make a key.': 'Den Pfad prüfen, oder einen Schlüssel machen.',
+  'the file cannot be opened': 'die Datei kann nicht geöffnet werden',
+  'another program wrote to {0} at the same time': 'ein anderes Programm hat gleichzeitig in {0} geschrieben',
+  'Close the other program, then open the job again.':
+    'Das andere Programm schließen, dann den Auftrag wieder öffnen.',
+  'the database file is damaged': 'die Datenbankdatei ist beschädigt',
+  'the file is empty; a station log never is': 'die Datei ist leer; ein Logbuch ist es nie',
+  'Restore a backup. If the log was never used, delete the file and start again.':
+    'Eine Sicherung wiederherstellen. Wurde das Logbuch nie verwendet, die Datei löschen und neu beginnen.',
+  'this is a database, but not a station log': 'das ist eine Datenbank, aber kein Logbuch',
+  'Name the station log, or a new file.': 'Das Logbuch nennen, oder eine neue Datei.',
+  'a newer version of the program wrote this log (form {0}; this one knows {1})':
+    'eine neuere Version des Programms hat dieses Logbuch geschrieben (Form {0}; diese kennt {1})',
+  'Use the newer version of the program.': 'Die neuere Version des Programms verwenden.',
+  'Keep the file as it is. Restore a backup with "plugmark restore". If you have none, save what can be read with "plugmark recover".':
+    'Die Datei lassen, wie sie ist. Mit "plugmark restore" eine Sicherung wiederherstellen. Gibt es keine, mit "plugmark recover" retten, was lesbar ist.',
+  'this file cannot be read as a station log: its start is damaged, or it is another file':
+    'diese Datei ist nicht als Logbuch lesbar: ihr Anfang ist beschädigt, oder es ist eine andere Datei',
+  'another program is writing to the station log': 'ein anderes Programm schreibt gerade in das Logbuch',
+  'this is not a station log': 'das ist kein Logbuch',
+  'Check that the folder exists and may be written to.':
+    'Prüfen, ob es den Ordner gibt und darin geschrieben werden darf.',
+  'the file cannot be written to': 'in die Datei kann nicht geschrieben werden',
+  'Check the rights on the file and its folder.': 'Die Rechte an der Datei und ihrem Ordner prüfen.',
+  'Free some space and try again. The last step was not saved.':
+    'Platz schaffen und noch einmal versuchen. Der letzte Schritt wurde nicht gespeichert.',
+  'the disk did not accept the data': 'der Datenträger hat die Daten nicht angenommen',
+  'Check the disk. The last step was not saved.':
+    'Den Datenträger prüfen. Der letzte Schritt wurde nicht gespeichert.',
+  '{0} MB, too large for a copy in {1}': '{0} MB, zu groß für eine Kopie in {1}',
+  'this log is read-only, and there is no room for the copy that reading needs: {0}':
+    'dieses Logbuch ist schreibgeschützt, und für die Kopie, die das Lesen braucht, ist kein Platz: {0}',
+  'Free some space, set TMPDIR to a folder with space, or get the right to write.':
+    'Platz schaffen, TMPDIR auf einen Ordner mit Platz setzen, oder sich das Schreibrecht geben lassen.',
+  'this log is read-only here, and the command must write to it':
+    'dieses Logbuch ist hier schreibgeschützt, und der Befehl muss hineinschreiben',
+  'Get the right to write to the file and its folder, or run the command at the station.':
+    'Sich das Schreibrecht an Datei und Ordner geben lassen, oder den Befehl am Arbeitsplatz ausführen.',
+  'a checkpoint of a record': 'ein Prüfpunkt eines Protokolls',
+  'its entry {0} differs from the one in the log or in an earlier record':
+    'sein Eintrag {0} weicht von dem im Logbuch oder in einem früheren Protokoll ab',
+  'The log split in two, as after restoring an old backup. Name a folder with the records of one of them.':
+    'Das Logbuch hat sich geteilt, wie nach dem Wiederherstellen einer alten Sicherung. Einen Ordner mit den Protokollen eines der beiden nennen.',
+  'the records are from several logs, and no key shows which one is this station':
+    'die Protokolle sind aus mehreren Logbüchern, und kein Schlüssel zeigt, welches dieser Arbeitsplatz ist',
+  'Name a folder with the records of one station only.':
+    'Einen Ordner mit den Protokollen nur eines Arbeitsplatzes nennen.',
+  'the file exists; nothing is overwritten': 'die Datei besteht schon; nichts wird überschrieben',
+  'Name a new file with --out.': 'Mit --out eine neue Datei nennen.',
+  'the first entry of the log is lost, and no valid record contains it':
+    'der erste Eintrag des Logbuchs ist verloren, und kein gültiges Protokoll enthält ihn',
+  'Restore a backup. If you have none, only the exported records of the jobs remain.':
+    'Eine Sicherung wiederherstellen. Gibt es keine, bleiben nur die ausgegebenen Protokolle der Aufträge.',
+  'the newest part of the log is damaged: {0} pages that were written behind the damage would be lost':
+    'der neueste Teil des Logbuchs ist beschädigt: {0} Seiten, die hinter dem Schaden geschrieben wurden, gingen verloren',
+  'Keep station.db and station.db-wal as they are. Save what can be read with "plugmark recover", then put it in place with "plugmark restore".':
+    'station.db und station.db-wal lassen, wie sie sind. Mit "plugmark recover" retten, was lesbar ist, und mit "plugmark restore" an seinen Platz legen.',
+  'the newest part of the log is missing: the program was stopped before it was taken into station.db':
+    'der neueste Teil des Logbuchs fehlt: das Programm wurde beendet, bevor er in station.db übernommen war',
+  'Put the file back. If it is lost, so are the entries in it: delete station.db-shm, then "plugmark log check" compares what is left with the checkpoints.':
+    'Die Datei zurücklegen. Ist sie verloren, sind es auch ihre Einträge: station.db-shm löschen, dann vergleicht "plugmark log check" das Übrige mit den Prüfpunkten.',
+  'a witness is here already': 'hier ist schon ein Zeuge',
+  'there is no witness here': 'hier ist kein Zeuge',
+  'Make one with "plugmark witness init", or name its folder with --data.':
+    'Mit "plugmark witness init" einen anlegen, oder seinen Ordner mit --data nennen.',
+  'this is not the file of a witness': 'das ist nicht die Datei eines Zeugen',
+  'Name the folder of the witness with --data.': 'Den Ordner des Zeugen mit --data nennen.',
+  'the file of the witness cannot be used ({0})': 'die Datei des Zeugen kann nicht verwendet werden ({0})',
+  'Check the disk and the rights on the file. Never put back an old copy: the witness would cosign a second history. Make a new witness instead.':
+    'Datenträger und Rechte an der Datei prüfen. Nie eine alte Kopie zurücklegen: der Zeuge würde eine zweite Geschichte gegensignieren. Stattdessen einen neuen Zeugen anlegen.',
+  'the driver {0} reads a serial port, and the station file names none':
+    'der Treiber {0} liest einen seriellen Anschluss, und die Arbeitsplatzdatei nennt keinen',
+  'Add "port" to the driver of this tool.': 'Beim Treiber dieses Werkzeugs "port" eintragen.',
+  'the tool {0} is not adopted: the station file names no device for it':
+    'das Werkzeug {0} ist nicht übernommen: die Arbeitsplatzdatei nennt kein Gerät dafür',
+  'Adopt it with plugmark devices adopt ADDRESS --tool {0}.':
+    'Übernehmen mit: plugmark devices adopt ADDRESS --tool {0}.',
+  'the tool {0} should measure {1}, but its driver measures {2}':
+    'das Werkzeug {0} sollte {1} messen, sein Treiber misst aber {2}',
+  'Correct the quantity or the driver of the tool in the station file.':
+    'In der Arbeitsplatzdatei die Messgröße oder den Treiber des Werkzeugs berichtigen.',
+  'nothing heard from {0} within {1} s': 'von {0} war in {1} s nichts zu hören',
+  'Switch the tool on, bring it closer and disconnect phones and other programs from it.':
+    'Das Werkzeug einschalten, näher bringen, und Telefone und andere Programme davon trennen.',
+  'the Bluetooth part of plugmark is not installed on this machine':
+    'der Bluetooth-Teil von plugmark ist auf diesem Rechner nicht installiert',
+  'Install plugmark again, or run with the simulated tools.':
+    'plugmark neu installieren, oder mit den simulierten Werkzeugen arbeiten.',
+  'this machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL':
+    'dieser Rechner hat in seinem Kernel kein Bluetooth (EAFNOSUPPORT), wie üblich in Containern und WSL',
+  'Run plugmark on the host itself, on a machine with Bluetooth, or run with the simulated tools.':
+    'plugmark auf dem Wirtsrechner selbst ausführen, auf einem Rechner mit Bluetooth, oder mit den simulierten Werkzeugen arbeiten.',
+  'this user is not allowed to use the Bluetooth adapter':
+    'dieser Benutzer darf den Bluetooth-Adapter nicht verwenden',
+  'Give the right to the node program; plugmark doctor shows the command.':
+    'Dem Node-Programm das Recht geben; plugmark doctor zeigt den Befehl.',
+  'the Bluetooth adapter is switched off': 'der Bluetooth-Adapter ist ausgeschaltet',
+  'Switch it on (rfkill unblock bluetooth; bluetoothctl power on) and start again.':
+    'Einschalten (rfkill unblock bluetooth; bluetoothctl power on) und neu starten.',
+  'no Bluetooth adapter answered': 'kein Bluetooth-Adapter hat geantwortet',
+  'Plug one in or name another one (bluetoothctl list shows them), or run with the simulated tools.':
+    'Einen anschließen oder einen anderen nennen (bluetoothctl list zeigt sie), oder mit den simulierten Werkzeugen arbeiten.',
+  'the Bluetooth adapter does not speak Bluetooth Low Energy':
+    'der Bluetooth-Adapter spricht kein Bluetooth Low Energy',
+  'Use an adapter for Bluetooth 4.0 or later.': 'Einen Adapter für Bluetooth 4.0 oder neuer verwenden.',
+  'the Bluetooth adapter is already closed': 'der Bluetooth-Adapter ist schon geschlossen',
+  'Start plugmark again.': 'plugmark neu starten.',
+  'the Bluetooth adapter could not be opened': 'der Bluetooth-Adapter konnte nicht geöffnet werden',
+  'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
+    'Die hier genannte Ursache ansehen, es als anderer Benutzer oder mit einem anderen Adapter versuchen, oder mit den simulierten Werkzeugen arbeiten.',
 };

@@ -1139,4 +1139,855 @@ export const ENTRIES: Entries = {
   'A reading from the memory of the tool is not taken: nobody saw which part it belongs to.':
     'Una lectura de la memoria de la herramienta no se toma: nadie vio a qué pieza pertenece.',
   'The tool sent no value. Measure again.': 'La herramienta no envió ningún valor. Mida otra vez.',
+  'prints the help of a command': 'muestra la ayuda de una orden',
+  'prints this help': 'muestra esta ayuda',
+  'prints the version': 'muestra la versión',
+  'Guides and proves a spark plug job: every gap and every pull of the torque wrench, judged and signed.':
+    'Guía y demuestra un cambio de bujías: cada separación y cada tirón de la llave dinamométrica, juzgados y firmados.',
+  'keep it in PostgreSQL instead of a file there: postgres://user@host/name':
+    'guardarlo en PostgreSQL en lugar de un archivo allí: postgres://user@host/name',
+  'the folder of the archive': 'la carpeta del archivo central',
+  'keeps the logs of many stations, and cosigns each for as long as it only goes on':
+    'guarda los registros de muchos puestos, y cofirma cada uno mientras solo continúe',
+  'its name, like an address: example.com/archive': 'su nombre, como una dirección: example.com/archive',
+  'makes an archive: its key, and the folder that it is in': 'crea un archivo central: su clave y su carpeta',
+  'for this log alone: what "plugmark log vkey" prints before the first +':
+    'solo para este registro: lo que muestra "plugmark log vkey" antes del primer +',
+  'the shop or the fleet that the station belongs to': 'el taller o la flota a la que pertenece el puesto',
+  'prints a one-time token with which a station joins':
+    'muestra un token de un solo uso con el que se une un puesto',
+  'what "plugmark log vkey" prints there': 'lo que muestra allí "plugmark log vkey"',
+  'takes in the new key of a station that lost its old one':
+    'admite la clave nueva de un puesto que perdió la antigua',
+  'the origin of its log, as "plugmark archive stations" prints it':
+    'el origen de su registro, como lo muestra "plugmark archive stations"',
+  'prints a one-time token with which a lost station gets its log back':
+    'muestra un token de un solo uso con el que un puesto perdido recupera su registro',
+  'listen without TLS beyond this computer, because a proxy in front does it':
+    'escuchar sin TLS más allá de este ordenador, porque lo hace un proxy delante',
+  'with --certificate: its key (PEM)': 'con --certificate: su clave (PEM)',
+  'its certificate for TLS (PEM), with those above it': 'su certificado TLS (PEM), con los superiores',
+  'address and port': 'dirección y puerto',
+  'takes what stations ship until you end it': 'recibe lo que envían los puestos hasta que usted lo termine',
+  'lists the stations and how much of their logs is here':
+    'lista los puestos y cuánto de sus registros hay aquí',
+  'a station showed two histories': 'un puesto mostró dos historias',
+  'prints the notes that prove two histories of a log':
+    'muestra los puntos de control que prueban dos historias de un registro',
+  'reads all that is kept and holds it against what was cosigned':
+    'lee todo lo guardado y lo compara con lo cofirmado',
+  'something kept was changed or is missing': 'algo guardado se cambió o falta',
+  'where it answers': 'dónde responde',
+  'at a station: joins an archive by its one-time token':
+    'en el puesto: se une a un archivo central con su token de un solo uso',
+  'only up to the last checkpoint that was signed, for which no key is needed':
+    'solo hasta el último punto de control firmado, para el que no hace falta clave',
+  'at a station: ships all that the archive has not got, and keeps its receipt':
+    'en el puesto: envía todo lo que el archivo central no tiene, y guarda su recibo',
+  'at a station: says how much of the log the archive has':
+    'en el puesto: dice cuánto del registro tiene el archivo central',
+  'the archive has more of the log than the station':
+    'el archivo central tiene más del registro que el puesto',
+  'a tool was out of tolerance at calibration: which proofs still hold, which vehicles to recall':
+    'una herramienta estaba fuera de tolerancia en la calibración: qué pruebas se mantienen, qué vehículos hay que llamar',
+  "folder for the PDF and the lists; that of the station's data unless given":
+    'carpeta para el PDF y las listas; la de los datos del puesto si no se da',
+  'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"':
+    'la última comprobación buena, si el registro lo deja abierto: NUMBER o "NUMBER of DATE"',
+  'who assesses': 'quién evalúa',
+  'what the laboratory found, in the form of a certificate':
+    'lo que constató el laboratorio, en forma de certificado',
+  'the tool, as in the station file': 'la herramienta, como en el archivo del puesto',
+  'judges everything since the last good check again; runs where you name no other command':
+    'juzga de nuevo todo desde la última comprobación buena; se ejecuta si no se nombra otra orden',
+  'every proof still holds': 'todas las pruebas se mantienen',
+  'some proofs do not hold': 'algunas pruebas no se mantienen',
+  'an input is not as it should be; nothing was written':
+    'una entrada no es como debería; no se escribió nada',
+  'only those that are still open': 'solo las que siguen abiertas',
+  'lists all impact assessments, the latest first':
+    'lista todas las evaluaciones de impacto, la última primero',
+  'write its PDF and its list of vehicles again, into this folder':
+    'escribir otra vez su PDF y su lista de vehículos en esta carpeta',
+  'the impact assessment, such as IA-1': 'la evaluación de impacto, como IA-1',
+  'shows the jobs that an impact assessment touches, and what was decided':
+    'muestra las órdenes que afecta una evaluación de impacto, y qué se decidió',
+  'who decides': 'quién decide',
+  why: 'por qué',
+  'with redone: the later job; found by the vehicle unless given':
+    'con redone: la orden posterior; se halla por el vehículo si no se da',
+  'the jobs; part of a number is enough where it fits only one':
+    'las órdenes; basta parte del número si solo corresponde a una',
+  'decides what happens to jobs that it touches': 'decide qué pasa con las órdenes afectadas',
+  'recall: call the vehicle back; inform: its owner was told; accept: leave it as it is; redone: done again':
+    'recall: llamar al vehículo; inform: se avisó a su dueño; accept: dejarlo como está; redone: hecho de nuevo',
+  'all jobs of this sort that are not decided yet': 'todas las órdenes de esta clase aún sin decidir',
+  'who closes it': 'quién la cierra',
+  'why it can be closed': 'por qué se puede cerrar',
+  'closes an impact assessment, once every job is decided and every recall redone':
+    'cierra una evaluación de impacto, cuando cada orden está decidida y cada llamada rehecha',
+  'the answer as CSV': 'la respuesta como CSV',
+  'every pull and gap reading instead of the jobs':
+    'cada tirón y cada medida de separación en lugar de las órdenes',
+  'only what needs an explanation, with the reason': 'solo lo que necesita explicación, con el motivo',
+  'finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day':
+    'halla órdenes o intentos por vehículo, flota, pieza, lote, persona, herramienta o día',
+  'personal texts that are withheld, as "plugmark share" takes them':
+    'textos personales que se retienen, como los toma "plugmark share"',
+  'records without their PDFs: a quarter of the size, a fifth of the time':
+    'actas sin sus PDF: un cuarto del tamaño, un quinto del tiempo',
+  'only jobs that need an explanation': 'solo órdenes que necesitan explicación',
+  'the checkpoint that the auditor kept from before': 'el punto de control que el auditor guardó de antes',
+  'a new folder': 'una carpeta nueva',
+  'writes a folder for an auditor: records, proofs and an index, to be checked offline':
+    'escribe una carpeta para un auditor: actas, pruebas y un índice, para verificar sin conexión',
+  'the log does not go on from the checkpoint; no package was written':
+    'el registro no continúa el punto de control; no se escribió ningún paquete',
+  'also of jobs that are open, in an open impact assessment, or inside the retention time':
+    'también de órdenes abiertas, en una evaluación de impacto abierta, o dentro del plazo de conservación',
+  'without asking': 'sin preguntar',
+  'somebody who worked, answered or decided': 'alguien que trabajó, respondió o decidió',
+  'a customer': 'un cliente',
+  'a fleet number': 'un número de flota',
+  'a VIN': 'un VIN',
+  'a number plate, and every free text with it': 'una matrícula, y cada texto libre con ella',
+  'deletes personal texts from the log for good; every signature and verdict stays':
+    'borra definitivamente textos personales del registro; cada firma y cada veredicto queda',
+  'nothing was deleted; or another program keeps the texts until it is closed':
+    'no se borró nada; o otro programa conserva los textos hasta que se cierre',
+  'every job, as CSV': 'cada orden, como CSV',
+  'the retention time, instead of the one in the station file':
+    'el plazo de conservación, en lugar del del archivo del puesto',
+  'shows how old the records are, and what the retention time of the shop says':
+    'muestra la antigüedad de las actas, y qué dice el plazo de conservación del taller',
+  'records without their PDFs': 'actas sin sus PDF',
+  'the checkpoint that the other side kept from before':
+    'el punto de control que la otra parte guardó de antes',
+  'only jobs opened on this day (UTC) or earlier': 'solo órdenes abiertas ese día (UTC) o antes',
+  'only jobs opened on this day (UTC) or later': 'solo órdenes abiertas ese día (UTC) o después',
+  'the vehicle, by its fleet number': 'el vehículo, por su número de flota',
+  'the vehicle, by its plate': 'el vehículo, por su matrícula',
+  'the vehicle, by its VIN': 'el vehículo, por su VIN',
+  'number or name of the claim': 'número o nombre de la reclamación',
+  'writes the file of a claim about one vehicle: what was known then, what was learned since':
+    'escribe el expediente de una reclamación sobre un vehículo: lo que se sabía entonces, lo que se supo después',
+  'the log does not go on from the checkpoint; nothing was written':
+    'el registro no continúa el punto de control; no se escribió nada',
+  'the copy; a file that does not exist yet': 'la copia; un archivo que aún no existe',
+  'copies the station log, also while a job runs, and checks the whole copy':
+    'copia el registro del puesto, también durante una orden, y comprueba toda la copia',
+  'restore even if the log has entries that the backup lacks; they are kept beside it':
+    'restaurar aunque el registro tenga entradas que faltan en la copia; se guardan al lado',
+  'in place of a backup: what the archive has, by its one-time token':
+    'en lugar de una copia: lo que tiene el archivo central, con su token de un solo uso',
+  'the backup': 'la copia de seguridad',
+  'checks a whole backup and puts it in the place of the station log':
+    'comprueba una copia entera y la pone en el lugar del registro del puesto',
+  "the keys that you trust (JWK set); the station's own list unless given":
+    'las claves en las que confía (JWK set); la lista del puesto si no se da',
+  'a folder of exported records, to fill gaps or where the log is gone':
+    'una carpeta de actas exportadas, para llenar huecos o si falta el registro',
+  'the new log; a file that does not exist yet': 'el registro nuevo; un archivo que aún no existe',
+  'saves what can be read of a damaged station log and of exported records into a new log':
+    'salva lo legible de un registro dañado y de actas exportadas en un registro nuevo',
+  'everything known was saved': 'se salvó todo lo conocido',
+  'something is lost; the output says what': 'algo se perdió; la salida dice qué',
+  "the folder of the station's data, instead of a station file":
+    'la carpeta de los datos del puesto, en lugar de un archivo del puesto',
+  'the station file': 'el archivo del puesto',
+  'CSV as spreadsheets of that language read it, for example de; none: without byte order mark':
+    'CSV como lo leen las hojas de cálculo de ese idioma, por ejemplo de; none: sin marca de orden de bytes',
+  'language of the papers; else as the station file says, or English':
+    'idioma de los documentos; si no, el del archivo del puesto, o inglés',
+  'units on the papers; else as the station file says, or N·m and mm':
+    'unidades de los documentos; si no, las del archivo del puesto, o N·m y mm',
+  'Bluetooth tools: find them, adopt them, record what they send':
+    'herramientas Bluetooth: hallarlas, adoptarlas, grabar lo que envían',
+  'do not connect to ask for serial numbers': 'no conectarse para pedir números de serie',
+  'list every device, not only measuring tools': 'listar todos los aparatos, no solo los de medida',
+  'also look for the device in this profile': 'buscar también el aparato de este perfil',
+  'how long to listen': 'cuánto tiempo escuchar',
+  'lists the measuring tools in reach, with their serial numbers':
+    'lista los instrumentos al alcance, con sus números de serie',
+  'the profile of the device, as the station file is to name it':
+    'el perfil del aparato, como lo ha de nombrar el archivo del puesto',
+  'which tool of the station file it is': 'qué herramienta del archivo del puesto es',
+  'as "devices scan" lists it': 'como lo lista "devices scan"',
+  'makes a device a tool of the station, by its serial number and address':
+    'hace de un aparato una herramienta del puesto, por su número de serie y su dirección',
+  'how long; Ctrl-C stops sooner': 'cuánto tiempo; Ctrl-C para antes',
+  'the capture; a file that does not exist yet': 'la captura; un archivo que aún no existe',
+  'records every byte that a device sends, in a file that "plugmark job" can play':
+    'graba cada byte que envía un aparato, en un archivo que "plugmark job" puede reproducir',
+  'drivers: profiles without code, and packages of others':
+    'controladores: perfiles sin código, y paquetes de otros',
+  'what was sent, in hexadecimal digits; may be given several times':
+    'lo que se envió, en cifras hexadecimales; se puede dar varias veces',
+  'the profile (JSON)': 'el perfil (JSON)',
+  'checks a profile and shows what it makes of bytes': 'comprueba un perfil y muestra qué hace de unos bytes',
+  'name of the package (plugmark-driver-...), its folder, or a profile (JSON)':
+    'nombre del paquete (plugmark-driver-...), su carpeta, o un perfil (JSON)',
+  'tries a driver package, or a profile, with cut, lost, doubled and damaged bytes':
+    'prueba un paquete de controlador, o un perfil, con bytes cortados, perdidos, dobles y dañados',
+  'a check failed': 'falló una comprobación',
+  'the profile; a file that does not exist yet': 'el perfil; un archivo que aún no existe',
+  'a name for the device': 'un nombre para el aparato',
+  'the service that it advertises; that of its readings unless given':
+    'el servicio que anuncia; el de sus lecturas si no se da',
+  'FIGURE=FILE: one more, which is kept back to prove the profile with':
+    'FIGURE=FILE: una más, que se guarda aparte para probar el perfil',
+  'FIGURE=FILE: a capture, with what the display showed; three at least':
+    'FIGURE=FILE: una captura, con lo que mostraba la pantalla; tres como mínimo',
+  'a capture of it untouched': 'una captura suya en reposo',
+  'smallest step of its display': 'paso más pequeño de su pantalla',
+  'unit of its display: N.m, lbf.ft, mm and the like': 'unidad de su pantalla: N.m, lbf.ft, mm y similares',
+  'finds the profile of a Bluetooth device from captures of it with known figures':
+    'halla el perfil de un aparato Bluetooth a partir de capturas con valores conocidos',
+  'no profile explains all of it, or more than one': 'ningún perfil lo explica todo, o más de uno',
+  'with a package: the checkpoint that you kept from before':
+    'con un paquete: el punto de control que usted guardó de antes',
+  'with --time: the certificates of its authority (PEM)':
+    'con --time: los certificados de su autoridad (PEM)',
+  'a time stamp for the record (*.tsr)': 'un sello de tiempo del acta (*.tsr)',
+  'which logs you trust, which witnesses must have cosigned, and how many (C2SP tlog-policy)':
+    'en qué registros confía, qué testigos deben haber cofirmado, y cuántos (C2SP tlog-policy)',
+  'the keys that you trust (JWK set), never the list in a package; trusted-keys.json unless given':
+    'las claves en las que confía (JWK set), nunca la lista de un paquete; trusted-keys.json si no se da',
+  'a record (*.record.json), its paper (PDF), a package, or a folder of records; - reads the standard input':
+    'un acta (*.record.json), su documento (PDF), un paquete, o una carpeta de actas; - lee la entrada estándar',
+  'checks that a job record, an audit package, or every record in a folder is authentic':
+    'verifica que un acta, un paquete de auditoría, o cada acta de una carpeta es auténtica',
+  'authentic, signed by somebody you trust; a single record is complete and proven too':
+    'auténtico, firmado por alguien en quien confía; un acta sola además está completa y probada',
+  'not authentic; a single record that is not complete, or rests on simulated or replayed figures; or a paper that is not what its record gives':
+    'no auténtico; un acta sola que no está completa, o se basa en valores simulados o reproducidos; o un documento que no es lo que da su acta',
+  'not readable as a record or a package': 'no se puede leer como acta ni paquete',
+  'as it was sealed, but the signer is not on your trust list':
+    'como se selló, pero el firmante no está en su lista de confianza',
+  'authentic, but judged by rules that this version does not know; or a paper that another version drew':
+    'auténtico, pero juzgado con reglas que esta versión no conoce; o un documento que dibujó otra versión',
+  'the keys that you trust (JWK set); trusted-keys.json unless given':
+    'las claves en las que confía (JWK set); trusted-keys.json si no se da',
+  'with --svg: which pull; the last one that was judged unless given':
+    'con --svg: qué tirón; el último juzgado si no se da',
+  'instead, a picture of one pull with its window': 'en su lugar, una imagen de un tirón con su ventana',
+  'lines of text, without keys': 'líneas de texto, sin teclas',
+  'the record (*.record.json)': 'el acta (*.record.json)',
+  'shows a record: verdicts, times of the steps, and each pull as a curve':
+    'muestra un acta: veredictos, horas de los pasos, y cada tirón como curva',
+  'shown, but not authentic, or the job is not complete or not proven':
+    'mostrada, pero no auténtica, o la orden no está completa o no está probada',
+  'shown, but the signer is not on your trust list':
+    'mostrada, pero el firmante no está en su lista de confianza',
+  'shown, but judged by rules that this version does not know':
+    'mostrada, pero juzgada con reglas que esta versión no conoce',
+  'folder for the papers': 'carpeta para los documentos',
+  'makes the PDF and the CSV of a record again, from the record alone':
+    'hace otra vez el PDF y el CSV de un acta, solo a partir del acta',
+  'not authentic, and no paper was written; or written, but the job is not complete or not proven':
+    'no auténtica, y no se escribió ningún documento; o escrito, pero la orden no está completa o no está probada',
+  'written, but the signer is not on your trust list':
+    'escrito, pero el firmante no está en su lista de confianza',
+  'written, but judged by rules that this version does not know':
+    'escrito, pero juzgado con reglas que esta versión no conoce',
+  'file for the results; the standard output unless given':
+    'archivo para los resultados; la salida estándar si no se da',
+  'writes the results of a record as JSON in the names of OPC UA for joining systems':
+    'escribe los resultados de un acta como JSON con los nombres de OPC UA para sistemas de unión',
+  'not authentic, and nothing was written; or the job is not complete or not proven':
+    'no auténtica, y no se escribió nada; o la orden no está completa o no está probada',
+  'file for the page (*.html), which does not exist yet':
+    'archivo para la página (*.html), que aún no existe',
+  'writes a page with a record inside, which verifies itself in any browser':
+    'escribe una página con un acta dentro, que se verifica sola en cualquier navegador',
+  'the record is not as its station sealed it, and no page was written':
+    'el acta no está como la selló su puesto, y no se escribió ninguna página',
+  'file for the countersigned record': 'archivo para el acta refrendada',
+  'the key that signs (PEM)': 'la clave que firma (PEM)',
+  'the record': 'el acta',
+  'adds a signature to a record, as a new file': 'añade una firma a un acta, como archivo nuevo',
+  'file for the shared record': 'archivo para el acta compartida',
+  'keep free texts that contain a telephone number; they are withheld unless asked for':
+    'conservar los textos libres que contienen un número de teléfono; se retienen si no se pide',
+  'what is withheld, with commas: plate, vin, vehicle, fleet, customer, complaint, person (names), note (free text); or all':
+    'lo que se retiene, con comas: plate, vin, vehicle, fleet, customer, complaint, person (nombres), note (texto libre); o all',
+  'writes a record without some of its personal texts; signatures and verdict stay the same':
+    'escribe un acta sin algunos de sus textos personales; firmas y veredicto siguen iguales',
+  'the certificates of the authority (PEM)': 'los certificados de la autoridad (PEM)',
+  'address of the time-stamping authority': 'dirección de la autoridad de sellado de tiempo',
+  'fetches a trusted time stamp (RFC 3161) for a record':
+    'obtiene un sello de tiempo de confianza (RFC 3161) para un acta',
+  'checkpoints and proofs of the station log': 'puntos de control y pruebas del registro del puesto',
+  'write it to this file, which does not exist yet': 'escribirlo en este archivo, que aún no existe',
+  'signs the log as it is now; keep the checkpoint elsewhere':
+    'firma el registro como está ahora; guarde el punto de control en otro lugar',
+  'prints the key that checkpoints are checked by (C2SP verifier key)':
+    'muestra la clave con la que se verifican los puntos de control (C2SP verifier key)',
+  'sends what is new to the archive and to the witnesses; every job does so by itself':
+    'envía lo nuevo al archivo central y a los testigos; cada orden lo hace sola',
+  'all have it': 'todos lo tienen',
+  'one has not; the output says why': 'uno no; la salida dice por qué',
+  'sends the newest checkpoint to the witnesses of the station file':
+    'envía el último punto de control a los testigos del archivo del puesto',
+  'all cosigned': 'todos cofirmaron',
+  'one did not; the output says why': 'uno no; la salida dice por qué',
+  'proofs that other programs can check (RFC 9162), as JSON':
+    'pruebas que otros programas pueden verificar (RFC 9162), como JSON',
+  'its number': 'su número',
+  'proves that the log contains an entry': 'prueba que el registro contiene una entrada',
+  'JSON, or the text of c2sp.org/tlog-proof': 'JSON, o el texto de c2sp.org/tlog-proof',
+  'the checkpoint, or a record, which contains one': 'el punto de control, o un acta, que contiene uno',
+  'proves that the log goes on from an old checkpoint':
+    'prueba que el registro continúa un punto de control antiguo',
+  'the log does not go on from the checkpoint': 'el registro no continúa el punto de control',
+  'what happened': 'qué pasó',
+  'states that entries are gone for good, so that the station can sign again':
+    'declara que hay entradas perdidas para siempre, para que el puesto pueda volver a firmar',
+  'checkpoints that were kept, or records, which contain one each':
+    'puntos de control guardados, o actas, que contienen uno cada una',
+  'checks that nothing in the log was removed or changed, or says where':
+    'comprueba que nada se quitó ni se cambió en el registro, o dice dónde',
+  'nothing was removed or changed': 'nada se quitó ni se cambió',
+  'something was removed or changed': 'algo se quitó o se cambió',
+  'the keys of the station and its people': 'las claves del puesto y de su gente',
+  'lists all keys, and which of them sign; runs where you name no other command':
+    'lista todas las claves, y cuáles firman; se ejecuta si no se nombra otra orden',
+  'keep the file of the old key, under a passphrase; it is destroyed unless given':
+    'conservar el archivo de la clave antigua, bajo una contraseña; se destruye si no se da',
+  'also where records here are of entries that the log lost, and have no proof then':
+    'también si hay actas de entradas que el registro perdió, y que entonces no tienen prueba',
+  'with --pkcs11: the token, by its label': 'con --pkcs11: el token, por su etiqueta',
+  'make the new key in a device, by the module (PKCS#11) of its maker; with --token':
+    'crear la clave nueva en un dispositivo, con el módulo (PKCS#11) de su fabricante; con --token',
+  'with --lost: what happened': 'con --lost: qué pasó',
+  'the old key is lost or not to be trusted, and cannot vouch for the new one':
+    'la clave antigua se perdió o no es de fiar, y no puede avalar la nueva',
+  'makes a new key for the station; the old one vouches for it':
+    'crea una clave nueva para el puesto; la antigua la avala',
+  'from this day on; now unless given': 'desde este día; ahora si no se da',
+  'the key, by its thumbprint': 'la clave, por su huella',
+  'revokes a key: from that day on nobody is to trust it':
+    'revoca una clave: desde ese día nadie debe confiar en ella',
+  'take the passphrase off': 'quitar la contraseña',
+  'puts all keys of the station that are here under a passphrase':
+    'pone todas las claves del puesto que hay aquí bajo una contraseña',
+  'writes over and deletes the file of a key that signs no more':
+    'sobrescribe y borra el archivo de una clave que ya no firma',
+  'name of the technician': 'nombre del técnico',
+  'makes a key for a technician, under a PIN': 'crea una clave para un técnico, bajo un PIN',
+  'decides whether technicians sign': 'decide si los técnicos firman',
+  'what the shop decides': 'qué decide el taller',
+  'name of the owner, as trust lists show it': 'nombre del titular, como lo muestran las listas de confianza',
+  'file for the key (PEM); it does not exist yet': 'archivo para la clave (PEM); aún no existe',
+  'makes a key for somebody outside the station, such as a foreman who countersigns':
+    'crea una clave para alguien de fuera del puesto, como un jefe de taller que refrenda',
+  'what the key signs as': 'en calidad de qué firma la clave',
+  'why it is revoked': 'por qué se revoca',
+  'which one; a command with --json has one for its answer, such as jobs-list':
+    'cuál; una orden con --json tiene una para su respuesta, como jobs-list',
+  'prints the JSON Schema of a form that plugmark reads or writes, or the list of all forms':
+    'muestra el esquema JSON de una forma que plugmark lee o escribe, o la lista de todas',
+  'prints the completion of commands and options for a shell':
+    'muestra el autocompletado de órdenes y opciones para un shell',
+  'your shell': 'su shell',
+  'write all pages for man into this folder': 'escribir todas las páginas para man en esta carpeta',
+  'as a page for man': 'como página para man',
+  'which one; "commands" is the reference of all commands':
+    'cuál; "commands" es la referencia de todas las órdenes',
+  'prints a topic of the manual, or the list of topics': 'muestra un tema del manual, o la lista de temas',
+  'the words of the command line so far': 'las palabras de la línea de órdenes hasta aquí',
+  'tool, job, open-job, person, impact, study or kid': 'tool, job, open-job, person, impact, study o kid',
+  'prints names of this station for the completion of a shell, one a line':
+    'muestra nombres de este puesto para el autocompletado de un shell, uno por línea',
+  'also write a PDF and the charts as SVG; each of several groups into its own folder':
+    'escribir también un PDF y los gráficos como SVG; cada grupo en su propia carpeta',
+  'how many readings the charts show': 'cuántas lecturas muestran los gráficos',
+  'gaps instead of torques': 'separaciones en lugar de pares',
+  'only this cylinder': 'solo este cilindro',
+  'one specification, by its key or the start of it':
+    'una especificación, por su clave o el comienzo de ella',
+  'shows what the process can do, by specification': 'muestra de qué es capaz el proceso, por especificación',
+  'one group for each': 'un grupo para cada uno',
+  'shows the gaps of new plugs as they came, by part and lot':
+    'muestra las separaciones de bujías nuevas como llegaron, por pieza y lote',
+  'also writes a PDF and the charts as SVG': 'escribe también un PDF y los gráficos como SVG',
+  'how many days the chart shows': 'cuántos días muestra el gráfico',
+  'how far it may be off; as stated for the tool unless given':
+    'cuánto puede desviarse; lo indicado para la herramienta si no se da',
+  'its serial number, or its name in the station file':
+    'su número de serie, o su nombre en el archivo del puesto',
+  'shows whether a tool has drifted: by its pulls since calibration, and by its certificates':
+    'muestra si una herramienta ha derivado: por sus tirones desde la calibración, y por sus certificados',
+  'nothing speaks against the tool': 'nada habla en contra de la herramienta',
+  'WARNING or UNDECIDED: have the tool checked sooner':
+    'ATENCIÓN o INDECISO: haga revisar antes la herramienta',
+  'repeatability and reproducibility of a tool, measured with the tool':
+    'repetibilidad y reproducibilidad de una herramienta, medidas con ella',
+  'no bell': 'sin sonido',
+  'plain lines instead of the screen': 'líneas simples en lugar de la pantalla',
+  'for a wrench: the torque of its pulls, in N·m': 'para una llave: el par de sus tirones, en N·m',
+  'how often each person measures each part': 'cuántas veces mide cada persona cada pieza',
+  'how many parts, or their names separated by commas': 'cuántas piezas, o sus nombres separados por comas',
+  'who measures, separated by commas': 'quién mide, separado por comas',
+  'which tool of the station file': 'qué herramienta del archivo del puesto',
+  'leads you through a study and computes it, by average and range and by analysis of variance':
+    'guía por un estudio y lo calcula, por media y rango y por análisis de varianza',
+  'go on with a study that was left open, such as GS-1': 'seguir con un estudio que quedó abierto, como GS-1',
+  'you left before the first reading; nothing was kept':
+    'se dejó antes de la primera lectura; no se guardó nada',
+  'the study is still open; go on with: plugmark gauge-study run --resume':
+    'el estudio sigue abierto; siga con: plugmark gauge-study run --resume',
+  'lists all studies: made, open, given up': 'lista todos los estudios: hechos, abiertos, abandonados',
+  'its number, such as GS-1': 'su número, como GS-1',
+  'shows one study': 'muestra un estudio',
+  'gives up an open study; its readings stay in the log':
+    'abandona un estudio abierto; sus lecturas quedan en el registro',
+  'also write it for a calendar program (iCalendar)':
+    'escribirlo también para un programa de calendario (iCalendar)',
+  'the longest interval': 'el intervalo más largo',
+  'the shortest interval': 'el intervalo más corto',
+  'add the next interval, longer or shorter by what the laboratory found':
+    'añadir el próximo intervalo, más largo o más corto según lo que constató el laboratorio',
+  'a tool is due soon this many days ahead': 'una herramienta vence pronto este número de días antes',
+  'shows when each tool must be calibrated again':
+    'muestra cuándo hay que calibrar de nuevo cada herramienta',
+  'no tool is due': 'ninguna herramienta vence',
+  'a tool is due, or out of tolerance': 'una herramienta vence, o está fuera de tolerancia',
+  'calibration certificates, kept as files and found by their digest':
+    'certificados de calibración, guardados como archivos y hallados por su resumen',
+  'the certificate that the file belongs to, for a scan':
+    'el certificado al que pertenece el archivo, si es un escaneo',
+  'the files; those in the station file unless given':
+    'los archivos; los del archivo del puesto si no se dan',
+  "keeps certificates in the folder of the station's data":
+    'guarda certificados en la carpeta de los datos del puesto',
+  'checks that all kept certificates are there, unchanged':
+    'comprueba que todos los certificados guardados están, sin cambios',
+  'all are there, unchanged': 'todos están, sin cambios',
+  'one is missing or changed': 'uno falta o ha cambiado',
+  'unit of the torques: N·m, lbf·ft, lbf·in, kgf·m or kgf·cm':
+    'unidad de los pares: N·m, lbf·ft, lbf·in, kgf·m o kgf·cm',
+  'column of the angles in degrees; angle_deg where the file has one':
+    'columna de los ángulos en grados; angle_deg si el archivo la tiene',
+  'column of the torques': 'columna de los pares',
+  'column of the times': 'columna de los tiempos',
+  'unit of the times': 'unidad de los tiempos',
+  'the tool sent the highest torque of each work cycle, not the torque itself':
+    'la herramienta envió el par más alto de cada ciclo, no el par mismo',
+  'lower limit of the window in N·m; what stays far below it is no pull':
+    'límite inferior de la ventana en N·m; lo que queda muy por debajo no es un tirón',
+  'the trace (CSV with a header line); - reads the standard input':
+    'la traza (CSV con línea de cabecera); - lee la entrada estándar',
+  'finds the pulls in a torque trace and draws them': 'halla los tirones en una traza de par y los dibuja',
+  'folder for the station log of the replay': 'carpeta para el registro de la reproducción',
+  '1 as recorded, 10 ten times as fast; as fast as it goes unless given':
+    '1 como se grabó, 10 diez veces más rápido; lo más rápido posible si no se da',
+  'the station file with the wrench; an example unless given':
+    'el archivo del puesto con la llave; un ejemplo si no se da',
+  'the work order; an example with four cylinders unless given':
+    'la orden de trabajo; un ejemplo con cuatro cilindros si no se da',
+  'a recording (plugmark/readings/1) or a trace (CSV); - reads the standard input':
+    'una grabación (plugmark/readings/1) o una traza (CSV); - lee la entrada estándar',
+  'plays a recording or a trace through the whole program, as if the wrench were there':
+    'reproduce una grabación o una traza por todo el programa, como si la llave estuviera',
+  'you left before the recording ended': 'se dejó antes del final de la grabación',
+  'the station file to write': 'el archivo del puesto que se escribe',
+  'guides you through the first day: asks for station, tools and people, writes the station file':
+    'guía el primer día: pregunta por puesto, herramientas y personas, escribe el archivo del puesto',
+  'you stopped; no station file was written': 'usted paró; no se escribió ningún archivo del puesto',
+  'the station file; the one at hand where there is one': 'el archivo del puesto; el que haya, si lo hay',
+  'checks program, Bluetooth, log, key, clock, disk and terminal; changes nothing':
+    'comprueba programa, Bluetooth, registro, clave, reloj, disco y terminal; no cambia nada',
+  'everything that plugmark needs is there': 'está todo lo que plugmark necesita',
+  'something is missing': 'falta algo',
+  "the shop's own library of engines, plugs and figures":
+    'la biblioteca propia del taller: motores, bujías y valores',
+  'only those with all these words in their name, plug or source':
+    'solo las que tienen todas estas palabras en su nombre, bujía o fuente',
+  'lists the specifications; runs where you name no other command':
+    'lista las especificaciones; se ejecuta si no se nombra otra orden',
+  'its name, or words that no other one has': 'su nombre, o palabras que no tiene ninguna otra',
+  'shows one specification, with its engine drawn': 'muestra una especificación, con su motor dibujado',
+  'with --order: who enters it; the technician of the order unless given':
+    'con --order: quién la introduce; el técnico de la orden si no se da',
+  'with --order: the name of the specification; that of the engine unless given':
+    'con --order: el nombre de la especificación; el del motor si no se da',
+  'the work order whose engine, plug and figures are kept':
+    'la orden de trabajo cuyo motor, bujía y valores se guardan',
+  'adds the figures of a work order, or asks for them one by one':
+    'añade los valores de una orden de trabajo, o los pregunta uno a uno',
+  'you stopped; nothing was written': 'usted paró; no se escribió nada',
+  'checks that each can be read, and that a job could be opened with it today':
+    'comprueba que cada una se puede leer, y que hoy se podría abrir una orden con ella',
+  'all can be used': 'todas se pueden usar',
+  'one cannot be used': 'una no se puede usar',
+  'the jobs in the station log: list, show, void, hand over':
+    'las órdenes del registro: listar, mostrar, anular, entregar',
+  'only vehicles with this in their fleet number': 'solo vehículos con esto en su número de flota',
+  'only vehicles with this in their plate': 'solo vehículos con esto en su matrícula',
+  'only vehicles with this in their VIN': 'solo vehículos con esto en su VIN',
+  'only jobs with this in their number': 'solo órdenes con esto en su número',
+  'lists jobs, the latest first; runs where you name no other command':
+    'lista las órdenes, la última primero; se ejecuta si no se nombra otra orden',
+  'shows where a job stands': 'muestra cómo va una orden',
+  'who declares it': 'quién lo declara',
+  'declares a job void: its readings stay in the log and prove nothing':
+    'declara nula una orden: sus lecturas quedan en el registro y no prueban nada',
+  'who goes on with it': 'quién sigue con ella',
+  'gives an open job to another technician': 'entrega una orden abierta a otro técnico',
+  "folder for the papers; that of the station's data unless given":
+    'carpeta para los documentos; la de los datos del puesto si no se da',
+  'writes record, PDF and CSV of a closed job again, from the log':
+    'escribe otra vez acta, PDF y CSV de una orden cerrada, a partir del registro',
+  'written, but the job is not complete or not proven':
+    'escrito, pero la orden no está completa o no está probada',
+  'written, but the job was declared void': 'escrito, pero la orden fue declarada nula',
+  'judge certificates by this day instead of today': 'juzgar los certificados a este día en lugar de hoy',
+  'also a picture of the window with the reading over it':
+    'también una imagen de la ventana con la lectura encima',
+  'standard deviation of the pulls of this shop; adds the risks':
+    'desviación típica de los tirones de este taller; añade los riesgos',
+  'add the four grades of ILAC-G8': 'añadir los cuatro grados de ILAC-G8',
+  'with probability: from 0.5 to 0.9999': 'con probability: de 0.5 a 0.9999',
+  'with guard-band: its width in U': 'con guard-band: su anchura en U',
+  'readings a second that the wrench sends: says whether they are enough':
+    'lecturas por segundo que envía la llave: dice si bastan',
+  'judge this reading of the wrench, for example "29.5 N·m"':
+    'juzgar esta lectura de la llave, por ejemplo "29.5 N·m"',
+  'with a universal joint: how far it is bent': 'con una junta universal: cuánto está doblada',
+  'with an adapter: 0 in line, 90 square, 180 folded back':
+    'con un adaptador: 0 en línea, 90 en escuadra, 180 hacia atrás',
+  'with an adapter: from the drive to the plug': 'con un adaptador: del cuadrado a la bujía',
+  'with an adapter: from the drive to the hand': 'con un adaptador: del cuadrado a la mano',
+  'how far the wrench may be off, of the reading': 'cuánto puede desviarse la llave, de la lectura',
+  'take the wrench and the decision rule from this station file':
+    'tomar la llave y la regla de decisión de este archivo del puesto',
+  'take the specification from this work order': 'tomar la especificación de esta orden de trabajo',
+  'as printed, for example "25-30 N·m"': 'como está impreso, por ejemplo "25-30 N·m"',
+  'shows the torque window of a specification: guard band, uncertainty, what a reading is worth':
+    'muestra la ventana de par de una especificación: banda de guarda, incertidumbre, qué vale una lectura',
+  'thread of the plug': 'rosca de la bujía',
+  'seat of the plug': 'asiento de la bujía',
+  'cylinder head': 'culata',
+  'the threads that the torque is printed for': 'la rosca para la que está impreso el par',
+  'the decision rule': 'la regla de decisión',
+  'this wrench can prove this window': 'esta llave puede probar esta ventana',
+  'it cannot, or the wrench would be refused': 'no puede, o la llave se rechazaría',
+  'the folder of the witness': 'la carpeta del testigo',
+  'holds stations to their history: cosigns their logs for as long as nothing is rewritten':
+    'sujeta los puestos a su historia: cofirma sus registros mientras no se reescriba nada',
+  'its name, like an address: example.com/witness': 'su nombre, como una dirección: example.com/witness',
+  'makes a witness: its key, and the file of what it cosigned':
+    'crea un testigo: su clave y el archivo de lo que cofirmó',
+  'what "plugmark log vkey" prints at the station': 'lo que muestra "plugmark log vkey" en el puesto',
+  'makes the witness cosign a log; once more when the station has a new key':
+    'hace que el testigo cofirme un registro; otra vez cuando el puesto tiene una clave nueva',
+  'lists the logs and what was cosigned last; runs where you name no other command':
+    'lista los registros y lo último que se cofirmó; se ejecuta si no se nombra otra orden',
+  'a log has two histories': 'un registro tiene dos historias',
+  'answers logs over HTTP until you end it (C2SP tlog-witness)':
+    'responde a los registros por HTTP hasta que usted lo termine (C2SP tlog-witness)',
+  'language of the screen; else as the station file says':
+    'idioma de la pantalla; si no, el del archivo del puesto',
+  'you press every key; the simulated technician does what this file says, a line each: fit 1, pull 1 careful, measure 1':
+    'usted pulsa cada tecla; el técnico simulado hace lo que dice este archivo, uno por línea: fit 1, pull 1 careful, measure 1',
+  'go on with the demo job that was left open in this folder':
+    'seguir con la orden de demostración que quedó abierta en esta carpeta',
+  'the simulated wrench sends the highest torque of each pull, and nothing else':
+    'la llave simulada envía el par más alto de cada tirón, y nada más',
+  'the wrench sends how far it was turned too': 'la llave envía también cuánto se giró',
+  'join the simulated tools without the Bluetooth stack':
+    'unir las herramientas simuladas sin la pila Bluetooth',
+  'folder for the station log, the record, the PDF and the CSV':
+    'carpeta para el registro, el acta, el PDF y el CSV',
+  'do not wait for the simulated technician; plain lines instead of the screen':
+    'no esperar al técnico simulado; líneas simples en lugar de la pantalla',
+  'another engine, other plugs, other habits': 'otro motor, otras bujías, otras costumbres',
+  'runs a whole job with simulated tools, on the live screen':
+    'hace una orden entera con herramientas simuladas, en la pantalla',
+  'cylinders of the engine': 'cilindros del motor',
+  'how the simulated technician works': 'cómo trabaja el técnico simulado',
+  'units of the screen': 'unidades de la pantalla',
+  'how many times as fast': 'cuántas veces más rápido',
+  'the job was closed but is not complete': 'la orden se cerró pero no está completa',
+  'you left the job open; it is kept': 'usted dejó abierta la orden; se conserva',
+  'simulated tools that other programs, or a job, can join':
+    'herramientas simuladas a las que pueden unirse otros programas, o una orden',
+  'the scenario (JSON)': 'el escenario (JSON)',
+  'plays the tools of a scenario on pseudo-terminals; needs socat':
+    'reproduce las herramientas de un escenario en pseudoterminales; necesita socat',
+  'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output':
+    'una línea de JSON por todo lo que pasa, al final de un archivo, en una tubería con nombre, o - para la salida estándar',
+  'with --override: why': 'con --override: por qué',
+  'with --override: the supervisor': 'con --override: el supervisor',
+  'use a tool that would be refused; a supervisor answers for it':
+    'usar una herramienta que se rechazaría; un supervisor responde',
+  'go on with the job that was left open; name it where several are open':
+    'seguir con la orden que quedó abierta; nómbrela si hay varias abiertas',
+  'the work order, or - for the standard input; opens a new job without questions':
+    'la orden de trabajo, o - para la entrada estándar; abre una orden nueva sin preguntas',
+  'runs a real job; asks for its figures, or takes them from a work order':
+    'hace una orden real; pregunta sus valores, o los toma de una orden de trabajo',
+  'the job is complete and proven': 'la orden está completa y probada',
+  'no job was opened, or the job was closed but is not complete or not proven':
+    'no se abrió ninguna orden, o se cerró pero no está completa o no está probada',
+  'the job is still open; go on with: plugmark job --resume':
+    'la orden sigue abierta; siga con: plugmark job --resume',
+  'the job was declared void': 'la orden fue declarada nula',
+  'See: {0} --help': 'Vea: {0} --help',
+  'The old log is never thrown away. It stays beside the restored one; the command prints where.':
+    'El registro antiguo nunca se tira. Queda junto al restaurado; la orden dice dónde.',
+  'Exit codes:': 'Códigos de salida:',
+  'Example:': 'Ejemplo:',
+  'Examples:': 'Ejemplos:',
+  'the answer as JSON; "plugmark schema {0}" prints its form':
+    'la respuesta como JSON; "plugmark schema {0}" muestra su forma',
+  'expected a whole number.': 'se espera un número entero.',
+  'expected 1 or more.': 'se espera 1 o más.',
+  'expected a number above zero.': 'se espera un número mayor que cero.',
+  'expected a number.': 'se espera un número.',
+  'of this vehicle; capitals, spaces and hyphens make no difference here and below':
+    'de este vehículo; mayúsculas, espacios y guiones son indiferentes aquí y abajo',
+  'of the vehicle with this plate': 'del vehículo con esta matrícula',
+  'of the vehicle with this fleet number': 'del vehículo con este número de flota',
+  'plugs of this part number': 'bujías de esta referencia',
+  'plugs of this lot': 'bujías de este lote',
+  'in which this person worked': 'en las que trabajó esta persona',
+  'with this tool, by its name or its serial number':
+    'con esta herramienta, por su nombre o su número de serie',
+  'on this day (UTC) or later': 'ese día (UTC) o después',
+  'on this day (UTC) or earlier': 'ese día (UTC) o antes',
+  'expected {0} at most.': 'se espera {0} como máximo.',
+  'default: {0}': 'por defecto: {0}',
+  'Usage:': 'Uso:',
+  'Arguments:': 'Argumentos:',
+  'Options:': 'Opciones:',
+  'Commands:': 'Órdenes:',
+  'choices: {0}': 'opciones: {0}',
+  "unknown option '{0}'": "opción desconocida '{0}'",
+  "unknown command '{0}'": "orden desconocida '{0}'",
+  "missing required argument '{0}'": "falta el argumento '{0}'",
+  "option '{0}' argument missing": "falta el valor de la opción '{0}'",
+  "required option '{0}' not specified": "hay que dar la opción '{0}'",
+  'too many arguments: expected {0}, found {1}': 'demasiados argumentos: se esperan {0}, se hallaron {1}',
+  "'{0}': '{1}' is not valid. {2}": "'{0}': '{1}' no es válido. {2}",
+  'Allowed choices are {0}.': 'Posibles: {0}.',
+  '(Did you mean {0}?)': '(¿Quiso decir {0}?)',
+  done: 'hecho',
+  'done, and the answer is good': 'hecho, y la respuesta es buena',
+  failed: 'fallo',
+  'the answer is bad, or it could not be done; the output says why':
+    'la respuesta es mala, o no se pudo hacer; la salida dice por qué',
+  'bad input': 'mala entrada',
+  'the command line, a file or a device is not as it should be; one sentence says what to do':
+    'la línea de órdenes, un archivo o un aparato no es como debería; una frase dice qué hacer',
+  'other rules': 'otras reglas',
+  'made or judged by a newer version of the program, whose form or rules this one does not know':
+    'hecho o juzgado por una versión más reciente del programa, cuya forma o reglas esta no conoce',
+  'left open': 'dejado abierto',
+  'not finished; all that was read is kept': 'sin terminar; todo lo leído se conserva',
+  'the job was declared void; its readings are kept and prove nothing':
+    'la orden fue declarada nula; sus lecturas se conservan y no prueban nada',
+  fault: 'fallo interno',
+  'a fault in the program itself; what was on disk is kept':
+    'un fallo del propio programa; lo que había en el disco se conserva',
+  'Work on a cold engine with the ignition off, by hand, never with a power tool.':
+    'Trabaje con el motor frío y el encendido apagado, a mano, nunca con una herramienta motorizada.',
+  'The service information of the engine maker decides every figure.':
+    'La información de servicio del fabricante del motor decide cada valor.',
+  'This program checks the work and does not replace licensed practice.':
+    'Este programa comprueba el trabajo y no sustituye a un profesional cualificado.',
+  'The topics of the manual are in English. The help of every command (--help) is not.':
+    'Los temas del manual están en inglés. La ayuda de cada orden (--help) no.',
+  'Every command also has --help.': 'Cada orden tiene también --help.',
+  'the entries of this job are damaged': 'las entradas de esta orden están dañadas',
+  'Run "plugmark log check". It names the first changed entry.':
+    'Ejecute "plugmark log check". Nombra la primera entrada cambiada.',
+  'the file exists; a backup never overwrites a file':
+    'el archivo existe; una copia nunca sobrescribe un archivo',
+  'Name a new file.': 'Nombre un archivo nuevo.',
+  'its pages do not fit together': 'sus páginas no encajan',
+  'this copy is damaged: {0}': 'esta copia está dañada: {0}',
+  'Use another backup.': 'Use otra copia de seguridad.',
+  'there is no such file': 'no hay tal archivo',
+  'this is a folder or a device, not a backup': 'esto es una carpeta o un dispositivo, no una copia',
+  'Name the file that "plugmark backup" made.': 'Nombre el archivo que hizo "plugmark backup".',
+  'Use another backup. If you have none, save what can be read of the log with "plugmark recover".':
+    'Use otra copia. Si no la hay, salve lo legible del registro con "plugmark recover".',
+  'Free some space on that disk, then try again.': 'Libere espacio en ese disco e inténtelo otra vez.',
+  'it cannot be copied beside the station log ({0})': 'no se puede copiar junto al registro ({0})',
+  "Check the rights on it, and on the folder of the station's data.":
+    'Compruebe sus permisos y los de la carpeta de los datos del puesto.',
+  'another program wrote to the station log': 'otro programa escribió en el registro del puesto',
+  'Close the other program, then try again.': 'Cierre el otro programa e inténtelo otra vez.',
+  'entries are missing or out of order': 'faltan entradas o están desordenadas',
+  'the log names a stream without entries': 'el registro nombra una serie sin entradas',
+  'the hash tree has nodes after the last entry': 'el árbol de resúmenes tiene nodos tras la última entrada',
+  'entry {0} is not what its hash was made of': 'la entrada {0} no es aquello de lo que se hizo su resumen',
+  'entry {0} is not written as an entry is': 'la entrada {0} no está escrita como una entrada',
+  'entry {0} has n={1} in its stream where n={2} is due':
+    'la entrada {0} tiene n={1} en su serie donde toca n={2}',
+  'entry {0} is not the one that the hash tree was made of, or one shortly before it':
+    'la entrada {0} no es aquella de la que se hizo el árbol de resúmenes, o una poco anterior',
+  'this is the log of another station: {0}; the station here ({1}) has the key {2}':
+    'es el registro de otro puesto: {0}; el puesto de aquí ({1}) tiene la clave {2}',
+  'this is the log of another station: {0}; the station here ({1}) is {2}':
+    'es el registro de otro puesto: {0}; el puesto de aquí ({1}) es {2}',
+  'Name a backup of this station, or the folder of the other one with --data or --station.':
+    'Nombre una copia de este puesto, o la carpeta del otro con --data o --station.',
+  'this station log has no entries': 'este registro no tiene entradas',
+  'entry {0} of the station log was changed': 'la entrada {0} del registro se cambió',
+  'this file does not say in which device the key is':
+    'este archivo no dice en qué dispositivo está la clave',
+  'Put it back from your copy of the folder keys.': 'Repóngalo desde su copia de la carpeta keys.',
+  'it does not have this key': 'no tiene esta clave',
+  'its public key cannot be read': 'no se puede leer su clave pública',
+  'it does not take this PIN': 'no acepta este PIN',
+  'there is no token "{0}" in it': 'no contiene ningún token "{0}"',
+  'this device does not sign with Ed25519, as a TPM does not':
+    'este dispositivo no firma con Ed25519, como tampoco un TPM',
+  'Take another device, or keep the key in a file: plugmark keys lock':
+    'Use otro dispositivo, o guarde la clave en un archivo: plugmark keys lock',
+  'the module is not there': 'el módulo no está',
+  'a key in a device needs the package {0}, which is not installed':
+    'una clave en un dispositivo necesita el paquete {0}, que no está instalado',
+  'Install it beside plugmark: npm install --global {0}. It needs a compiler.':
+    'Instálelo junto a plugmark: npm install --global {0}. Necesita un compilador.',
+  'it says: {0}': 'dice: {0}',
+  'no reason': 'ningún motivo',
+  '{0}, token {1}': '{0}, token {1}',
+  'the device with the key cannot be used: {0}': 'el dispositivo con la clave no se puede usar: {0}',
+  'Plug it in and try again. If it is lost: "plugmark keys rotate --lost".':
+    'Conéctelo e inténtelo otra vez. Si se perdió: "plugmark keys rotate --lost".',
+  'the station log was deleted, moved or replaced while it was in use; nothing more is written to it':
+    'el registro se borró, movió o sustituyó mientras se usaba; ya no se escribe nada en él',
+  'It could not be saved elsewhere either. Keep this screen: what was shown last is not on disk.':
+    'Tampoco se pudo guardar en otro lugar. Conserve esta pantalla: lo último mostrado no está en el disco.',
+  'All of it, to the last reading, is in {0}. Find out what happened, then put it in place with "plugmark restore".':
+    'Todo, hasta la última lectura, está en {0}. Averigüe qué pasó, y póngalo en su lugar con "plugmark restore".',
+  'this is not an Ed25519 private key in PKCS#8 PEM form':
+    'esto no es una clave privada Ed25519 en forma PKCS#8 PEM',
+  'Name a key file made by plugmark, or make a new key.':
+    'Nombre un archivo de clave hecho por plugmark, o cree una clave nueva.',
+  'the private key needs its passphrase': 'la clave privada necesita su contraseña',
+  'Run plugmark in a terminal and type it, or set it in the environment.':
+    'Ejecute plugmark en un terminal y escríbala, o póngala en el entorno.',
+  'the passphrase is wrong, or the key file is damaged':
+    'la contraseña es incorrecta, o el archivo de clave está dañado',
+  'Try again. Without it the key is lost: "plugmark manual keys" says what to do then.':
+    'Inténtelo otra vez. Sin ella la clave está perdida: "plugmark manual keys" dice qué hacer entonces.',
+  'other users of this computer can read the private key':
+    'otros usuarios de este ordenador pueden leer la clave privada',
+  'Run chmod 600 on it. If somebody may have copied it, make a new key and remove the old one from the trust lists.':
+    'Ejecute chmod 600 sobre él. Si alguien pudo copiarla, cree una clave nueva y quite la antigua de las listas de confianza.',
+  'the file exists; a key is never overwritten': 'el archivo existe; una clave nunca se sobrescribe',
+  'Use that key, or name another file.': 'Use esa clave, o nombre otro archivo.',
+  'Check the path, or make a key.': 'Compruebe la ruta, o cree una clave.',
+  'the file cannot be opened': 'el archivo no se puede abrir',
+  'another program wrote to {0} at the same time': 'otro programa escribió en {0} al mismo tiempo',
+  'Close the other program, then open the job again.': 'Cierre el otro programa y abra la orden otra vez.',
+  'the database file is damaged': 'el archivo de la base de datos está dañado',
+  'the file is empty; a station log never is': 'el archivo está vacío; un registro nunca lo está',
+  'Restore a backup. If the log was never used, delete the file and start again.':
+    'Restaure una copia. Si el registro nunca se usó, borre el archivo y empiece de nuevo.',
+  'this is a database, but not a station log': 'es una base de datos, pero no un registro de puesto',
+  'Name the station log, or a new file.': 'Nombre el registro del puesto, o un archivo nuevo.',
+  'a newer version of the program wrote this log (form {0}; this one knows {1})':
+    'una versión más reciente del programa escribió este registro (forma {0}; esta conoce {1})',
+  'Use the newer version of the program.': 'Use la versión más reciente del programa.',
+  'Keep the file as it is. Restore a backup with "plugmark restore". If you have none, save what can be read with "plugmark recover".':
+    'Deje el archivo como está. Restaure una copia con "plugmark restore". Si no la hay, salve lo legible con "plugmark recover".',
+  'this file cannot be read as a station log: its start is damaged, or it is another file':
+    'este archivo no se puede leer como registro: su comienzo está dañado, o es otro archivo',
+  'another program is writing to the station log': 'otro programa está escribiendo en el registro del puesto',
+  'this is not a station log': 'esto no es un registro de puesto',
+  'Check that the folder exists and may be written to.':
+    'Compruebe que la carpeta existe y se puede escribir en ella.',
+  'the file cannot be written to': 'no se puede escribir en el archivo',
+  'Check the rights on the file and its folder.': 'Compruebe los permisos del archivo y de su carpeta.',
+  'Free some space and try again. The last step was not saved.':
+    'Libere espacio e inténtelo otra vez. El último paso no se guardó.',
+  'the disk did not accept the data': 'el disco no aceptó los datos',
+  'Check the disk. The last step was not saved.': 'Compruebe el disco. El último paso no se guardó.',
+  '{0} MB, too large for a copy in {1}': '{0} MB, demasiado grande para una copia en {1}',
+  'this log is read-only, and there is no room for the copy that reading needs: {0}':
+    'este registro es de solo lectura, y no hay sitio para la copia que hace falta para leerlo: {0}',
+  'Free some space, set TMPDIR to a folder with space, or get the right to write.':
+    'Libere espacio, ponga TMPDIR en una carpeta con sitio, u obtenga el permiso de escritura.',
+  'this log is read-only here, and the command must write to it':
+    'este registro es de solo lectura aquí, y la orden debe escribir en él',
+  'Get the right to write to the file and its folder, or run the command at the station.':
+    'Obtenga permiso de escritura en el archivo y su carpeta, o ejecute la orden en el puesto.',
+  'a checkpoint of a record': 'un punto de control de un acta',
+  'its entry {0} differs from the one in the log or in an earlier record':
+    'su entrada {0} difiere de la del registro o de un acta anterior',
+  'The log split in two, as after restoring an old backup. Name a folder with the records of one of them.':
+    'El registro se dividió, como tras restaurar una copia antigua. Nombre una carpeta con las actas de uno de ellos.',
+  'the records are from several logs, and no key shows which one is this station':
+    'las actas son de varios registros, y ninguna clave muestra cuál es este puesto',
+  'Name a folder with the records of one station only.':
+    'Nombre una carpeta con las actas de un solo puesto.',
+  'the file exists; nothing is overwritten': 'el archivo existe; no se sobrescribe nada',
+  'Name a new file with --out.': 'Nombre un archivo nuevo con --out.',
+  'the first entry of the log is lost, and no valid record contains it':
+    'la primera entrada del registro se perdió, y ninguna acta válida la contiene',
+  'Restore a backup. If you have none, only the exported records of the jobs remain.':
+    'Restaure una copia. Si no la hay, solo quedan las actas exportadas de las órdenes.',
+  'the newest part of the log is damaged: {0} pages that were written behind the damage would be lost':
+    'la parte más reciente del registro está dañada: se perderían {0} páginas escritas tras el daño',
+  'Keep station.db and station.db-wal as they are. Save what can be read with "plugmark recover", then put it in place with "plugmark restore".':
+    'Deje station.db y station.db-wal como están. Salve lo legible con "plugmark recover" y póngalo en su lugar con "plugmark restore".',
+  'the newest part of the log is missing: the program was stopped before it was taken into station.db':
+    'falta la parte más reciente del registro: el programa se detuvo antes de que pasara a station.db',
+  'Put the file back. If it is lost, so are the entries in it: delete station.db-shm, then "plugmark log check" compares what is left with the checkpoints.':
+    'Reponga el archivo. Si se perdió, también sus entradas: borre station.db-shm, y "plugmark log check" compara lo que queda con los puntos de control.',
+  'a witness is here already': 'aquí ya hay un testigo',
+  'there is no witness here': 'aquí no hay ningún testigo',
+  'Make one with "plugmark witness init", or name its folder with --data.':
+    'Cree uno con "plugmark witness init", o nombre su carpeta con --data.',
+  'this is not the file of a witness': 'esto no es el archivo de un testigo',
+  'Name the folder of the witness with --data.': 'Nombre la carpeta del testigo con --data.',
+  'the file of the witness cannot be used ({0})': 'el archivo del testigo no se puede usar ({0})',
+  'Check the disk and the rights on the file. Never put back an old copy: the witness would cosign a second history. Make a new witness instead.':
+    'Compruebe el disco y los permisos del archivo. Nunca reponga una copia antigua: el testigo cofirmaría una segunda historia. Cree en su lugar un testigo nuevo.',
+  'the driver {0} reads a serial port, and the station file names none':
+    'el controlador {0} lee un puerto serie, y el archivo del puesto no nombra ninguno',
+  'Add "port" to the driver of this tool.': 'Añada "port" al controlador de esta herramienta.',
+  'the tool {0} is not adopted: the station file names no device for it':
+    'la herramienta {0} no está adoptada: el archivo del puesto no nombra ningún aparato para ella',
+  'Adopt it with plugmark devices adopt ADDRESS --tool {0}.':
+    'Adóptela con plugmark devices adopt ADDRESS --tool {0}.',
+  'the tool {0} should measure {1}, but its driver measures {2}':
+    'la herramienta {0} debería medir {1}, pero su controlador mide {2}',
+  'Correct the quantity or the driver of the tool in the station file.':
+    'Corrija la magnitud o el controlador de la herramienta en el archivo del puesto.',
+  'nothing heard from {0} within {1} s': 'no se oyó nada de {0} en {1} s',
+  'Switch the tool on, bring it closer and disconnect phones and other programs from it.':
+    'Encienda la herramienta, acérquela, y desconecte de ella teléfonos y otros programas.',
+  'the Bluetooth part of plugmark is not installed on this machine':
+    'la parte Bluetooth de plugmark no está instalada en esta máquina',
+  'Install plugmark again, or run with the simulated tools.':
+    'Instale plugmark de nuevo, o trabaje con las herramientas simuladas.',
+  'this machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL':
+    'esta máquina no tiene Bluetooth en su núcleo (EAFNOSUPPORT), como es habitual en contenedores y WSL',
+  'Run plugmark on the host itself, on a machine with Bluetooth, or run with the simulated tools.':
+    'Ejecute plugmark en el propio anfitrión, en una máquina con Bluetooth, o trabaje con las herramientas simuladas.',
+  'this user is not allowed to use the Bluetooth adapter':
+    'este usuario no puede usar el adaptador Bluetooth',
+  'Give the right to the node program; plugmark doctor shows the command.':
+    'Dé el permiso al programa node; plugmark doctor muestra la orden.',
+  'the Bluetooth adapter is switched off': 'el adaptador Bluetooth está apagado',
+  'Switch it on (rfkill unblock bluetooth; bluetoothctl power on) and start again.':
+    'Enciéndalo (rfkill unblock bluetooth; bluetoothctl power on) y empiece de nuevo.',
+  'no Bluetooth adapter answered': 'no respondió ningún adaptador Bluetooth',
+  'Plug one in or name another one (bluetoothctl list shows them), or run with the simulated tools.':
+    'Conecte uno o nombre otro (bluetoothctl list los muestra), o trabaje con las herramientas simuladas.',
+  'the Bluetooth adapter does not speak Bluetooth Low Energy':
+    'el adaptador Bluetooth no habla Bluetooth Low Energy',
+  'Use an adapter for Bluetooth 4.0 or later.': 'Use un adaptador para Bluetooth 4.0 o posterior.',
+  'the Bluetooth adapter is already closed': 'el adaptador Bluetooth ya está cerrado',
+  'Start plugmark again.': 'Inicie plugmark de nuevo.',
+  'the Bluetooth adapter could not be opened': 'no se pudo abrir el adaptador Bluetooth',
+  'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
+    'Mire la causa que se nombra aquí, inténtelo con otro usuario u otro adaptador, o trabaje con las herramientas simuladas.',
 };

@@ -714,7 +714,7 @@ export const ENTRIES: Entries = {
   'Its key has no passphrase: whoever reads the file can sign as this archive.':
     "Sa clé n'a pas de phrase secrète : qui lit le fichier peut signer comme cette archive.",
   "Its verifier keys are in {0}: give them to those who verify. What it keeps, plates and names with it, lies in this folder or in the database that you name: keep both as you keep the shop's books.":
-    "Ses clés de vérification sont dans {0} : les donner à ceux qui vérifient. Ce qu'elle garde, plaques et noms compris, est dans ce dossier ou dans la base de données que vous nommez : garder les deux comme les livres de l'atelier.",
+    "Ses clés de vérification sont dans {0} : les donner à ceux qui vérifient. Ce qu'elle garde, immatriculations et noms compris, est dans ce dossier ou dans la base de données que vous nommez : garder les deux comme les livres de l'atelier.",
   'To be safe in a network: name --certificate and --key when it listens beyond this computer; it refuses to do so without them. Nobody can enrol a station without a one-time token of yours.':
     'Pour être sûre dans un réseau : nommer --certificate et --key quand elle écoute au-delà de cet ordinateur ; elle le refuse sans eux. Personne ne peut inscrire un poste sans un jeton à usage unique de votre part.',
   'Next: plugmark archive enrol --tenant SHOP, then plugmark archive serve.':
@@ -1147,4 +1147,854 @@ export const ENTRIES: Entries = {
   'A reading from the memory of the tool is not taken: nobody saw which part it belongs to.':
     "Une valeur de la mémoire de l'outil n'est pas prise : personne n'a vu à quelle pièce elle appartient.",
   'The tool sent no value. Measure again.': "L'outil n'a envoyé aucune valeur. Mesurer à nouveau.",
+  'prints the help of a command': "affiche l'aide d'une commande",
+  'prints this help': 'affiche cette aide',
+  'prints the version': 'affiche la version',
+  'Guides and proves a spark plug job: every gap and every pull of the torque wrench, judged and signed.':
+    'Guide et prouve un remplacement de bougies : chaque écartement et chaque traction de la clé dynamométrique, jugés et signés.',
+  'keep it in PostgreSQL instead of a file there: postgres://user@host/name':
+    "le garder dans PostgreSQL au lieu d'un fichier là : postgres://user@host/name",
+  'the folder of the archive': "le dossier de l'archive",
+  'keeps the logs of many stations, and cosigns each for as long as it only goes on':
+    "garde les journaux de nombreux postes, et cosigne chacun tant qu'il ne fait que continuer",
+  'its name, like an address: example.com/archive': 'son nom, comme une adresse : example.com/archive',
+  'makes an archive: its key, and the folder that it is in':
+    'crée une archive : sa clé, et le dossier qui la contient',
+  'for this log alone: what "plugmark log vkey" prints before the first +':
+    'pour ce journal seul : ce qu\'affiche "plugmark log vkey" avant le premier +',
+  'the shop or the fleet that the station belongs to': "l'atelier ou le parc dont fait partie le poste",
+  'prints a one-time token with which a station joins':
+    "affiche un jeton à usage unique avec lequel un poste rejoint l'archive",
+  'what "plugmark log vkey" prints there': 'ce qu\'y affiche "plugmark log vkey"',
+  'takes in the new key of a station that lost its old one':
+    "prend la nouvelle clé d'un poste qui a perdu l'ancienne",
+  'the origin of its log, as "plugmark archive stations" prints it':
+    'l\'origine de son journal, telle que l\'affiche "plugmark archive stations"',
+  'prints a one-time token with which a lost station gets its log back':
+    'affiche un jeton à usage unique avec lequel un poste perdu récupère son journal',
+  'listen without TLS beyond this computer, because a proxy in front does it':
+    "écouter sans TLS au-delà de cet ordinateur, parce qu'un proxy devant le fait",
+  'with --certificate: its key (PEM)': 'avec --certificate : sa clé (PEM)',
+  'its certificate for TLS (PEM), with those above it': 'son certificat TLS (PEM), avec ceux au-dessus',
+  'address and port': 'adresse et port',
+  'takes what stations ship until you end it':
+    "prend ce qu'envoient les postes jusqu'à ce que vous l'arrêtiez",
+  'lists the stations and how much of their logs is here':
+    'liste les postes et ce qui est ici de leurs journaux',
+  'a station showed two histories': 'un poste a montré deux histoires',
+  'prints the notes that prove two histories of a log':
+    "affiche les points de contrôle qui prouvent deux histoires d'un journal",
+  'reads all that is kept and holds it against what was cosigned':
+    'lit tout ce qui est gardé et le compare à ce qui a été cosigné',
+  'something kept was changed or is missing': 'quelque chose de gardé a été changé ou manque',
+  'where it answers': 'où elle répond',
+  'at a station: joins an archive by its one-time token':
+    'au poste : rejoint une archive avec son jeton à usage unique',
+  'only up to the last checkpoint that was signed, for which no key is needed':
+    "seulement jusqu'au dernier point de contrôle signé, pour lequel aucune clé n'est nécessaire",
+  'at a station: ships all that the archive has not got, and keeps its receipt':
+    "au poste : envoie tout ce que l'archive n'a pas, et garde son reçu",
+  'at a station: says how much of the log the archive has': "au poste : dit ce que l'archive a du journal",
+  'the archive has more of the log than the station': "l'archive a plus du journal que le poste",
+  'a tool was out of tolerance at calibration: which proofs still hold, which vehicles to recall':
+    "un outil était hors tolérance à l'étalonnage : quelles preuves tiennent encore, quels véhicules rappeler",
+  "folder for the PDF and the lists; that of the station's data unless given":
+    'dossier du PDF et des listes ; celui des données du poste si omis',
+  'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"':
+    'le dernier bon contrôle, si le journal le laisse ouvert : NUMBER ou "NUMBER of DATE"',
+  'who assesses': 'qui évalue',
+  'what the laboratory found, in the form of a certificate':
+    'ce que le laboratoire a constaté, sous forme de certificat',
+  'the tool, as in the station file': "l'outil, comme dans le fichier de poste",
+  'judges everything since the last good check again; runs where you name no other command':
+    "juge à nouveau tout depuis le dernier bon contrôle ; se lance si aucune autre commande n'est nommée",
+  'every proof still holds': 'chaque preuve tient encore',
+  'some proofs do not hold': 'certaines preuves ne tiennent pas',
+  'an input is not as it should be; nothing was written':
+    "une entrée n'est pas comme elle devrait ; rien n'a été écrit",
+  'only those that are still open': 'seulement ceux encore ouverts',
+  'lists all impact assessments, the latest first':
+    "liste toutes les analyses d'impact, la plus récente d'abord",
+  'write its PDF and its list of vehicles again, into this folder':
+    'réécrire son PDF et sa liste de véhicules dans ce dossier',
+  'the impact assessment, such as IA-1': "l'analyse d'impact, comme IA-1",
+  'shows the jobs that an impact assessment touches, and what was decided':
+    "montre les ordres que touche une analyse d'impact, et ce qui a été décidé",
+  'who decides': 'qui décide',
+  why: 'pourquoi',
+  'with redone: the later job; found by the vehicle unless given':
+    "avec redone : l'ordre ultérieur ; trouvé par le véhicule si omis",
+  'the jobs; part of a number is enough where it fits only one':
+    "les ordres ; une partie du numéro suffit si elle n'en désigne qu'un",
+  'decides what happens to jobs that it touches': 'décide de ce qui arrive aux ordres touchés',
+  'recall: call the vehicle back; inform: its owner was told; accept: leave it as it is; redone: done again':
+    'recall : rappeler le véhicule ; inform : son propriétaire a été prévenu ; accept : le laisser tel quel ; redone : refait',
+  'all jobs of this sort that are not decided yet': 'tous les ordres de cette sorte pas encore décidés',
+  'who closes it': 'qui la clôt',
+  'why it can be closed': 'pourquoi elle peut être close',
+  'closes an impact assessment, once every job is decided and every recall redone':
+    "clôt une analyse d'impact, une fois chaque ordre décidé et chaque rappel refait",
+  'the answer as CSV': 'la réponse en CSV',
+  'every pull and gap reading instead of the jobs':
+    "chaque traction et chaque mesure d'écartement au lieu des ordres",
+  'only what needs an explanation, with the reason':
+    'seulement ce qui demande une explication, avec le motif',
+  'finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day':
+    'trouve des ordres ou des essais par véhicule, parc, pièce, lot, personne, outil ou jour',
+  'personal texts that are withheld, as "plugmark share" takes them':
+    'textes personnels retenus, comme les prend "plugmark share"',
+  'records without their PDFs: a quarter of the size, a fifth of the time':
+    'relevés sans leurs PDF : un quart de la taille, un cinquième du temps',
+  'only jobs that need an explanation': 'seulement les ordres qui demandent une explication',
+  'the checkpoint that the auditor kept from before': "le point de contrôle que l'auditeur a gardé d'avant",
+  'a new folder': 'un nouveau dossier',
+  'writes a folder for an auditor: records, proofs and an index, to be checked offline':
+    'écrit un dossier pour un auditeur : relevés, preuves et un index, à vérifier hors ligne',
+  'the log does not go on from the checkpoint; no package was written':
+    "le journal ne prolonge pas le point de contrôle ; aucun paquet n'a été écrit",
+  'also of jobs that are open, in an open impact assessment, or inside the retention time':
+    "aussi d'ordres ouverts, dans une analyse d'impact ouverte, ou dans la durée de conservation",
+  'without asking': 'sans demander',
+  'somebody who worked, answered or decided': "quelqu'un qui a travaillé, répondu ou décidé",
+  'a customer': 'un client',
+  'a fleet number': 'un numéro de parc',
+  'a VIN': 'un VIN',
+  'a number plate, and every free text with it': 'une immatriculation, et chaque texte libre qui la contient',
+  'deletes personal texts from the log for good; every signature and verdict stays':
+    'supprime pour de bon des textes personnels du journal ; chaque signature et chaque verdict reste',
+  'nothing was deleted; or another program keeps the texts until it is closed':
+    "rien n'a été supprimé ; ou un autre programme garde les textes jusqu'à sa fermeture",
+  'every job, as CSV': 'chaque ordre, en CSV',
+  'the retention time, instead of the one in the station file':
+    'la durée de conservation, au lieu de celle du fichier de poste',
+  'shows how old the records are, and what the retention time of the shop says':
+    "montre l'âge des relevés, et ce qu'en dit la durée de conservation de l'atelier",
+  'records without their PDFs': 'relevés sans leurs PDF',
+  'the checkpoint that the other side kept from before':
+    "le point de contrôle que l'autre partie a gardé d'avant",
+  'only jobs opened on this day (UTC) or earlier': 'seulement les ordres ouverts ce jour (UTC) ou avant',
+  'only jobs opened on this day (UTC) or later': 'seulement les ordres ouverts ce jour (UTC) ou après',
+  'the vehicle, by its fleet number': 'le véhicule, par son numéro de parc',
+  'the vehicle, by its plate': 'le véhicule, par son immatriculation',
+  'the vehicle, by its VIN': 'le véhicule, par son VIN',
+  'number or name of the claim': 'numéro ou nom de la réclamation',
+  'writes the file of a claim about one vehicle: what was known then, what was learned since':
+    "écrit le dossier d'une réclamation sur un véhicule : ce qui était connu alors, ce qui a été appris depuis",
+  'the log does not go on from the checkpoint; nothing was written':
+    "le journal ne prolonge pas le point de contrôle ; rien n'a été écrit",
+  'the copy; a file that does not exist yet': "la copie ; un fichier qui n'existe pas encore",
+  'copies the station log, also while a job runs, and checks the whole copy':
+    'copie le journal du poste, même pendant un ordre, et vérifie toute la copie',
+  'restore even if the log has entries that the backup lacks; they are kept beside it':
+    "restaurer même si le journal a des entrées que la sauvegarde n'a pas ; elles sont gardées à côté",
+  'in place of a backup: what the archive has, by its one-time token':
+    "au lieu d'une sauvegarde : ce qu'a l'archive, avec son jeton à usage unique",
+  'the backup': 'la sauvegarde',
+  'checks a whole backup and puts it in the place of the station log':
+    'vérifie toute une sauvegarde et la met à la place du journal du poste',
+  "the keys that you trust (JWK set); the station's own list unless given":
+    'les clés auxquelles vous vous fiez (JWK set) ; la liste du poste si omis',
+  'a folder of exported records, to fill gaps or where the log is gone':
+    'un dossier de relevés exportés, pour combler des lacunes ou si le journal a disparu',
+  'the new log; a file that does not exist yet': "le nouveau journal ; un fichier qui n'existe pas encore",
+  'saves what can be read of a damaged station log and of exported records into a new log':
+    "sauve ce qui se lit d'un journal endommagé et de relevés exportés dans un nouveau journal",
+  'everything known was saved': 'tout ce qui est connu a été sauvé',
+  'something is lost; the output says what': 'quelque chose est perdu ; la sortie dit quoi',
+  "the folder of the station's data, instead of a station file":
+    "le dossier des données du poste, au lieu d'un fichier de poste",
+  'the station file': 'le fichier de poste',
+  'CSV as spreadsheets of that language read it, for example de; none: without byte order mark':
+    "CSV tel que le lisent les tableurs de cette langue, par exemple de ; none : sans marque d'ordre des octets",
+  'language of the papers; else as the station file says, or English':
+    "langue des documents ; sinon celle du fichier de poste, ou l'anglais",
+  'units on the papers; else as the station file says, or N·m and mm':
+    'unités des documents ; sinon celles du fichier de poste, ou N·m et mm',
+  'Bluetooth tools: find them, adopt them, record what they send':
+    "outils Bluetooth : les trouver, les adopter, enregistrer ce qu'ils envoient",
+  'do not connect to ask for serial numbers': 'ne pas se connecter pour demander les numéros de série',
+  'list every device, not only measuring tools':
+    'lister tous les appareils, pas seulement les outils de mesure',
+  'also look for the device in this profile': "chercher aussi l'appareil de ce profil",
+  'how long to listen': "durée d'écoute",
+  'lists the measuring tools in reach, with their serial numbers':
+    'liste les outils de mesure à portée, avec leurs numéros de série',
+  'the profile of the device, as the station file is to name it':
+    "le profil de l'appareil, tel que le fichier de poste doit le nommer",
+  'which tool of the station file it is': "quel outil du fichier de poste c'est",
+  'as "devices scan" lists it': 'comme le liste "devices scan"',
+  'makes a device a tool of the station, by its serial number and address':
+    "fait d'un appareil un outil du poste, par son numéro de série et son adresse",
+  'how long; Ctrl-C stops sooner': 'combien de temps ; Ctrl-C arrête plus tôt',
+  'the capture; a file that does not exist yet': "la capture ; un fichier qui n'existe pas encore",
+  'records every byte that a device sends, in a file that "plugmark job" can play':
+    'enregistre chaque octet qu\'envoie un appareil, dans un fichier que "plugmark job" peut rejouer',
+  'drivers: profiles without code, and packages of others':
+    "pilotes : profils sans code, et paquets d'autres",
+  'what was sent, in hexadecimal digits; may be given several times':
+    'ce qui a été envoyé, en chiffres hexadécimaux ; peut être donné plusieurs fois',
+  'the profile (JSON)': 'le profil (JSON)',
+  'checks a profile and shows what it makes of bytes': "vérifie un profil et montre ce qu'il fait d'octets",
+  'name of the package (plugmark-driver-...), its folder, or a profile (JSON)':
+    'nom du paquet (plugmark-driver-...), son dossier, ou un profil (JSON)',
+  'tries a driver package, or a profile, with cut, lost, doubled and damaged bytes':
+    'essaie un paquet de pilote, ou un profil, avec des octets coupés, perdus, doublés et endommagés',
+  'a check failed': 'un contrôle a échoué',
+  'the profile; a file that does not exist yet': "le profil ; un fichier qui n'existe pas encore",
+  'a name for the device': "un nom pour l'appareil",
+  'the service that it advertises; that of its readings unless given':
+    "le service qu'il annonce ; celui de ses valeurs si omis",
+  'FIGURE=FILE: one more, which is kept back to prove the profile with':
+    'FIGURE=FILE : une de plus, gardée à part pour prouver le profil',
+  'FIGURE=FILE: a capture, with what the display showed; three at least':
+    "FIGURE=FILE : une capture, avec ce que montrait l'affichage ; trois au moins",
+  'a capture of it untouched': 'une capture de lui au repos',
+  'smallest step of its display': 'plus petit pas de son affichage',
+  'unit of its display: N.m, lbf.ft, mm and the like': 'unité de son affichage : N.m, lbf.ft, mm et autres',
+  'finds the profile of a Bluetooth device from captures of it with known figures':
+    "trouve le profil d'un appareil Bluetooth à partir de captures aux valeurs connues",
+  'no profile explains all of it, or more than one': "aucun profil n'explique tout, ou plus d'un",
+  'with a package: the checkpoint that you kept from before':
+    "avec un paquet : le point de contrôle que vous avez gardé d'avant",
+  'with --time: the certificates of its authority (PEM)':
+    'avec --time : les certificats de son autorité (PEM)',
+  'a time stamp for the record (*.tsr)': 'un horodatage du relevé (*.tsr)',
+  'which logs you trust, which witnesses must have cosigned, and how many (C2SP tlog-policy)':
+    'à quels journaux vous vous fiez, quels témoins doivent avoir cosigné, et combien (C2SP tlog-policy)',
+  'the keys that you trust (JWK set), never the list in a package; trusted-keys.json unless given':
+    "les clés auxquelles vous vous fiez (JWK set), jamais la liste d'un paquet ; trusted-keys.json si omis",
+  'a record (*.record.json), its paper (PDF), a package, or a folder of records; - reads the standard input':
+    "un relevé (*.record.json), son document (PDF), un paquet, ou un dossier de relevés ; - lit l'entrée standard",
+  'checks that a job record, an audit package, or every record in a folder is authentic':
+    "vérifie qu'un relevé d'ordre, un paquet d'audit, ou chaque relevé d'un dossier est authentique",
+  'authentic, signed by somebody you trust; a single record is complete and proven too':
+    "authentique, signé par quelqu'un à qui vous vous fiez ; un relevé seul est aussi complet et prouvé",
+  'not authentic; a single record that is not complete, or rests on simulated or replayed figures; or a paper that is not what its record gives':
+    "pas authentique ; un relevé seul incomplet, ou fondé sur des valeurs simulées ou rejouées ; ou un document qui n'est pas ce que donne son relevé",
+  'not readable as a record or a package': 'illisible comme relevé ou paquet',
+  'as it was sealed, but the signer is not on your trust list':
+    "tel que scellé, mais le signataire n'est pas sur votre liste de confiance",
+  'authentic, but judged by rules that this version does not know; or a paper that another version drew':
+    'authentique, mais jugé selon des règles que cette version ne connaît pas ; ou un document dessiné par une autre version',
+  'the keys that you trust (JWK set); trusted-keys.json unless given':
+    'les clés auxquelles vous vous fiez (JWK set) ; trusted-keys.json si omis',
+  'with --svg: which pull; the last one that was judged unless given':
+    'avec --svg : quelle traction ; la dernière jugée si omis',
+  'instead, a picture of one pull with its window': "à la place, une image d'une traction avec sa fenêtre",
+  'lines of text, without keys': 'lignes de texte, sans touches',
+  'the record (*.record.json)': 'le relevé (*.record.json)',
+  'shows a record: verdicts, times of the steps, and each pull as a curve':
+    'montre un relevé : verdicts, heures des étapes, et chaque traction en courbe',
+  'shown, but not authentic, or the job is not complete or not proven':
+    "montré, mais pas authentique, ou l'ordre est incomplet ou non prouvé",
+  'shown, but the signer is not on your trust list':
+    "montré, mais le signataire n'est pas sur votre liste de confiance",
+  'shown, but judged by rules that this version does not know':
+    'montré, mais jugé selon des règles que cette version ne connaît pas',
+  'folder for the papers': 'dossier des documents',
+  'makes the PDF and the CSV of a record again, from the record alone':
+    "refait le PDF et le CSV d'un relevé, à partir du seul relevé",
+  'not authentic, and no paper was written; or written, but the job is not complete or not proven':
+    "pas authentique, et aucun document écrit ; ou écrit, mais l'ordre est incomplet ou non prouvé",
+  'written, but the signer is not on your trust list':
+    "écrit, mais le signataire n'est pas sur votre liste de confiance",
+  'written, but judged by rules that this version does not know':
+    'écrit, mais jugé selon des règles que cette version ne connaît pas',
+  'file for the results; the standard output unless given':
+    'fichier des résultats ; la sortie standard si omis',
+  'writes the results of a record as JSON in the names of OPC UA for joining systems':
+    "écrit les résultats d'un relevé en JSON avec les noms d'OPC UA pour les systèmes d'assemblage",
+  'not authentic, and nothing was written; or the job is not complete or not proven':
+    "pas authentique, et rien n'a été écrit ; ou l'ordre est incomplet ou non prouvé",
+  'file for the page (*.html), which does not exist yet':
+    "fichier de la page (*.html), qui n'existe pas encore",
+  'writes a page with a record inside, which verifies itself in any browser':
+    'écrit une page avec un relevé dedans, qui se vérifie elle-même dans tout navigateur',
+  'the record is not as its station sealed it, and no page was written':
+    "le relevé n'est pas tel que son poste l'a scellé, et aucune page n'a été écrite",
+  'file for the countersigned record': 'fichier du relevé contresigné',
+  'the key that signs (PEM)': 'la clé qui signe (PEM)',
+  'the record': 'le relevé',
+  'adds a signature to a record, as a new file': 'ajoute une signature à un relevé, dans un nouveau fichier',
+  'file for the shared record': 'fichier du relevé partagé',
+  'keep free texts that contain a telephone number; they are withheld unless asked for':
+    'garder les textes libres qui contiennent un numéro de téléphone ; ils sont retenus sauf demande',
+  'what is withheld, with commas: plate, vin, vehicle, fleet, customer, complaint, person (names), note (free text); or all':
+    'ce qui est retenu, avec des virgules : plate, vin, vehicle, fleet, customer, complaint, person (noms), note (texte libre) ; ou all',
+  'writes a record without some of its personal texts; signatures and verdict stay the same':
+    'écrit un relevé sans certains de ses textes personnels ; signatures et verdict restent les mêmes',
+  'the certificates of the authority (PEM)': "les certificats de l'autorité (PEM)",
+  'address of the time-stamping authority': "adresse de l'autorité d'horodatage",
+  'fetches a trusted time stamp (RFC 3161) for a record':
+    'obtient un horodatage de confiance (RFC 3161) pour un relevé',
+  'checkpoints and proofs of the station log': 'points de contrôle et preuves du journal du poste',
+  'write it to this file, which does not exist yet': "l'écrire dans ce fichier, qui n'existe pas encore",
+  'signs the log as it is now; keep the checkpoint elsewhere':
+    "signe le journal tel qu'il est ; garder le point de contrôle ailleurs",
+  'prints the key that checkpoints are checked by (C2SP verifier key)':
+    'affiche la clé qui vérifie les points de contrôle (C2SP verifier key)',
+  'sends what is new to the archive and to the witnesses; every job does so by itself':
+    "envoie ce qui est nouveau à l'archive et aux témoins ; chaque ordre le fait de lui-même",
+  'all have it': "tous l'ont",
+  'one has not; the output says why': "l'un ne l'a pas ; la sortie dit pourquoi",
+  'sends the newest checkpoint to the witnesses of the station file':
+    'envoie le dernier point de contrôle aux témoins du fichier de poste',
+  'all cosigned': 'tous ont cosigné',
+  'one did not; the output says why': "l'un ne l'a pas fait ; la sortie dit pourquoi",
+  'proofs that other programs can check (RFC 9162), as JSON':
+    "preuves que d'autres programmes peuvent vérifier (RFC 9162), en JSON",
+  'its number': 'son numéro',
+  'proves that the log contains an entry': 'prouve que le journal contient une entrée',
+  'JSON, or the text of c2sp.org/tlog-proof': 'JSON, ou le texte de c2sp.org/tlog-proof',
+  'the checkpoint, or a record, which contains one': 'le point de contrôle, ou un relevé, qui en contient un',
+  'proves that the log goes on from an old checkpoint':
+    'prouve que le journal prolonge un ancien point de contrôle',
+  'the log does not go on from the checkpoint': 'le journal ne prolonge pas le point de contrôle',
+  'what happened': "ce qui s'est passé",
+  'states that entries are gone for good, so that the station can sign again':
+    'déclare que des entrées sont perdues pour de bon, pour que le poste puisse signer à nouveau',
+  'checkpoints that were kept, or records, which contain one each':
+    'points de contrôle gardés, ou relevés, qui en contiennent un chacun',
+  'checks that nothing in the log was removed or changed, or says where':
+    "vérifie que rien n'a été retiré ou changé dans le journal, ou dit où",
+  'nothing was removed or changed': "rien n'a été retiré ni changé",
+  'something was removed or changed': 'quelque chose a été retiré ou changé',
+  'the keys of the station and its people': 'les clés de signature du poste et de ses personnes',
+  'lists all keys, and which of them sign; runs where you name no other command':
+    "liste toutes les clés, et celles qui signent ; se lance si aucune autre commande n'est nommée",
+  'keep the file of the old key, under a passphrase; it is destroyed unless given':
+    "garder le fichier de l'ancienne clé, sous une phrase secrète ; détruit si omis",
+  'also where records here are of entries that the log lost, and have no proof then':
+    "même si des relevés ici sont d'entrées que le journal a perdues, et n'ont alors aucune preuve",
+  'with --pkcs11: the token, by its label': 'avec --pkcs11 : le jeton, par son étiquette',
+  'make the new key in a device, by the module (PKCS#11) of its maker; with --token':
+    'faire la nouvelle clé dans un appareil, par le module (PKCS#11) de son fabricant ; avec --token',
+  'with --lost: what happened': "avec --lost : ce qui s'est passé",
+  'the old key is lost or not to be trusted, and cannot vouch for the new one':
+    "l'ancienne clé est perdue ou n'est pas sûre, et ne peut pas garantir la nouvelle",
+  'makes a new key for the station; the old one vouches for it':
+    "fait une nouvelle clé pour le poste ; l'ancienne la garantit",
+  'from this day on; now unless given': 'à partir de ce jour ; maintenant si omis',
+  'the key, by its thumbprint': 'la clé, par son empreinte',
+  'revokes a key: from that day on nobody is to trust it':
+    "révoque une clé : à partir de ce jour personne ne doit s'y fier",
+  'take the passphrase off': 'enlever la phrase secrète',
+  'puts all keys of the station that are here under a passphrase':
+    'met toutes les clés du poste qui sont ici sous une phrase secrète',
+  'writes over and deletes the file of a key that signs no more':
+    "écrase et supprime le fichier d'une clé qui ne signe plus",
+  'name of the technician': 'nom du technicien',
+  'makes a key for a technician, under a PIN': 'fait une clé pour un technicien, sous un PIN',
+  'decides whether technicians sign': 'décide si les techniciens signent',
+  'what the shop decides': "ce que décide l'atelier",
+  'name of the owner, as trust lists show it':
+    'nom du titulaire, tel que le montrent les listes de confiance',
+  'file for the key (PEM); it does not exist yet': "fichier de la clé (PEM) ; il n'existe pas encore",
+  'makes a key for somebody outside the station, such as a foreman who countersigns':
+    "fait une clé pour quelqu'un hors du poste, comme un chef d'atelier qui contresigne",
+  'what the key signs as': 'en quelle qualité la clé signe',
+  'why it is revoked': 'pourquoi elle est révoquée',
+  'which one; a command with --json has one for its answer, such as jobs-list':
+    'laquelle ; une commande avec --json en a une pour sa réponse, comme jobs-list',
+  'prints the JSON Schema of a form that plugmark reads or writes, or the list of all forms':
+    "affiche le schéma JSON d'une forme que plugmark lit ou écrit, ou la liste de toutes",
+  'prints the completion of commands and options for a shell':
+    'affiche la complétion des commandes et options pour un shell',
+  'your shell': 'votre shell',
+  'write all pages for man into this folder': 'écrire toutes les pages pour man dans ce dossier',
+  'as a page for man': 'comme page pour man',
+  'which one; "commands" is the reference of all commands':
+    'lequel ; "commands" est la référence de toutes les commandes',
+  'prints a topic of the manual, or the list of topics': 'affiche un sujet du manuel, ou la liste des sujets',
+  'the words of the command line so far': "les mots de la ligne de commande jusqu'ici",
+  'tool, job, open-job, person, impact, study or kid': 'tool, job, open-job, person, impact, study ou kid',
+  'prints names of this station for the completion of a shell, one a line':
+    "affiche des noms de ce poste pour la complétion d'un shell, un par ligne",
+  'also write a PDF and the charts as SVG; each of several groups into its own folder':
+    'écrire aussi un PDF et les graphiques en SVG ; chaque groupe dans son propre dossier',
+  'how many readings the charts show': 'combien de valeurs montrent les graphiques',
+  'gaps instead of torques': 'écartements au lieu des couples',
+  'only this cylinder': 'seulement ce cylindre',
+  'one specification, by its key or the start of it': 'une spécification, par sa clé ou le début de celle-ci',
+  'shows what the process can do, by specification': 'montre ce que peut le procédé, par spécification',
+  'one group for each': 'un groupe pour chacun',
+  'shows the gaps of new plugs as they came, by part and lot':
+    'montre les écartements des bougies neuves à réception, par pièce et lot',
+  'also writes a PDF and the charts as SVG': 'écrit aussi un PDF et les graphiques en SVG',
+  'how many days the chart shows': 'combien de jours montre le graphique',
+  'how far it may be off; as stated for the tool unless given':
+    "de combien il peut s'écarter ; comme indiqué pour l'outil si omis",
+  'its serial number, or its name in the station file':
+    'son numéro de série, ou son nom dans le fichier de poste',
+  'shows whether a tool has drifted: by its pulls since calibration, and by its certificates':
+    "montre si un outil a dérivé : par ses tractions depuis l'étalonnage, et par ses certificats",
+  'nothing speaks against the tool': "rien ne parle contre l'outil",
+  'WARNING or UNDECIDED: have the tool checked sooner':
+    "ATTENTION ou INDÉCIS : faire contrôler l'outil plus tôt",
+  'repeatability and reproducibility of a tool, measured with the tool':
+    "répétabilité et reproductibilité d'un outil, mesurées avec l'outil",
+  'no bell': 'sans son',
+  'plain lines instead of the screen': "lignes simples au lieu de l'écran",
+  'for a wrench: the torque of its pulls, in N·m': 'pour une clé : le couple de ses tractions, en N·m',
+  'how often each person measures each part': 'combien de fois chaque personne mesure chaque pièce',
+  'how many parts, or their names separated by commas':
+    'combien de pièces, ou leurs noms séparés par des virgules',
+  'who measures, separated by commas': 'qui mesure, séparé par des virgules',
+  'which tool of the station file': 'quel outil du fichier de poste',
+  'leads you through a study and computes it, by average and range and by analysis of variance':
+    'guide dans une étude et la calcule, par moyenne et étendue et par analyse de variance',
+  'go on with a study that was left open, such as GS-1': 'continuer une étude restée ouverte, comme GS-1',
+  'you left before the first reading; nothing was kept':
+    "quittée avant la première valeur ; rien n'a été gardé",
+  'the study is still open; go on with: plugmark gauge-study run --resume':
+    "l'étude est encore ouverte ; continuer avec : plugmark gauge-study run --resume",
+  'lists all studies: made, open, given up': 'liste toutes les études : faites, ouvertes, abandonnées',
+  'its number, such as GS-1': 'son numéro, comme GS-1',
+  'shows one study': 'montre une étude',
+  'gives up an open study; its readings stay in the log':
+    'abandonne une étude ouverte ; ses valeurs restent dans le journal',
+  'also write it for a calendar program (iCalendar)': "l'écrire aussi pour un agenda (iCalendar)",
+  'the longest interval': "l'intervalle le plus long",
+  'the shortest interval': "l'intervalle le plus court",
+  'add the next interval, longer or shorter by what the laboratory found':
+    "ajouter le prochain intervalle, plus long ou plus court selon ce qu'a constaté le laboratoire",
+  'a tool is due soon this many days ahead': 'un outil arrive bientôt à échéance ce nombre de jours avant',
+  'shows when each tool must be calibrated again': 'montre quand chaque outil doit être étalonné à nouveau',
+  'no tool is due': "aucun outil n'est à échéance",
+  'a tool is due, or out of tolerance': 'un outil est à échéance, ou hors tolérance',
+  'calibration certificates, kept as files and found by their digest':
+    "certificats d'étalonnage, gardés comme fichiers et retrouvés par leur empreinte",
+  'the certificate that the file belongs to, for a scan':
+    'le certificat dont relève le fichier, pour une numérisation',
+  'the files; those in the station file unless given': 'les fichiers ; ceux du fichier de poste si omis',
+  "keeps certificates in the folder of the station's data":
+    'garde des certificats dans le dossier des données du poste',
+  'checks that all kept certificates are there, unchanged':
+    'vérifie que tous les certificats gardés sont là, inchangés',
+  'all are there, unchanged': 'tous sont là, inchangés',
+  'one is missing or changed': "l'un manque ou a changé",
+  'unit of the torques: N·m, lbf·ft, lbf·in, kgf·m or kgf·cm':
+    'unité des couples : N·m, lbf·ft, lbf·in, kgf·m ou kgf·cm',
+  'column of the angles in degrees; angle_deg where the file has one':
+    'colonne des angles en degrés ; angle_deg si le fichier en a une',
+  'column of the torques': 'colonne des couples',
+  'column of the times': 'colonne des temps',
+  'unit of the times': 'unité des temps',
+  'the tool sent the highest torque of each work cycle, not the torque itself':
+    "l'outil a envoyé le couple le plus haut de chaque cycle, et non le couple lui-même",
+  'lower limit of the window in N·m; what stays far below it is no pull':
+    "limite inférieure de la fenêtre en N·m ; ce qui reste loin dessous n'est pas une traction",
+  'the trace (CSV with a header line); - reads the standard input':
+    "le tracé (CSV avec une ligne d'en-tête) ; - lit l'entrée standard",
+  'finds the pulls in a torque trace and draws them':
+    'trouve les tractions dans un tracé de couple et les dessine',
+  'folder for the station log of the replay': 'dossier du journal de la relecture',
+  '1 as recorded, 10 ten times as fast; as fast as it goes unless given':
+    '1 comme enregistré, 10 dix fois plus vite ; au plus vite si omis',
+  'the station file with the wrench; an example unless given':
+    'le fichier de poste avec la clé ; un exemple si omis',
+  'the work order; an example with four cylinders unless given':
+    "l'ordre de travail ; un exemple à quatre cylindres si omis",
+  'a recording (plugmark/readings/1) or a trace (CSV); - reads the standard input':
+    "un enregistrement (plugmark/readings/1) ou un tracé (CSV) ; - lit l'entrée standard",
+  'plays a recording or a trace through the whole program, as if the wrench were there':
+    'rejoue un enregistrement ou un tracé dans tout le programme, comme si la clé était là',
+  'you left before the recording ended': "quitté avant la fin de l'enregistrement",
+  'the station file to write': 'le fichier de poste à écrire',
+  'guides you through the first day: asks for station, tools and people, writes the station file':
+    'guide le premier jour : demande poste, outils et personnes, écrit le fichier de poste',
+  'you stopped; no station file was written': "vous avez arrêté ; aucun fichier de poste n'a été écrit",
+  'the station file; the one at hand where there is one':
+    "le fichier de poste ; celui qui est là s'il y en a un",
+  'checks program, Bluetooth, log, key, clock, disk and terminal; changes nothing':
+    'contrôle programme, Bluetooth, journal, clé, horloge, disque et terminal ; ne change rien',
+  'everything that plugmark needs is there': "tout ce qu'il faut à plugmark est là",
+  'something is missing': 'quelque chose manque',
+  "the shop's own library of engines, plugs and figures":
+    "la bibliothèque de l'atelier : moteurs, bougies et valeurs",
+  'only those with all these words in their name, plug or source':
+    'seulement celles qui ont tous ces mots dans leur nom, bougie ou source',
+  'lists the specifications; runs where you name no other command':
+    "liste les spécifications ; se lance si aucune autre commande n'est nommée",
+  'its name, or words that no other one has': "son nom, ou des mots qu'aucune autre n'a",
+  'shows one specification, with its engine drawn': 'montre une spécification, avec son moteur dessiné',
+  'with --order: who enters it; the technician of the order unless given':
+    "avec --order : qui la saisit ; le technicien de l'ordre si omis",
+  'with --order: the name of the specification; that of the engine unless given':
+    'avec --order : le nom de la spécification ; celui du moteur si omis',
+  'the work order whose engine, plug and figures are kept':
+    "l'ordre de travail dont moteur, bougie et valeurs sont gardés",
+  'adds the figures of a work order, or asks for them one by one':
+    "ajoute les valeurs d'un ordre de travail, ou les demande une à une",
+  'you stopped; nothing was written': "vous avez arrêté ; rien n'a été écrit",
+  'checks that each can be read, and that a job could be opened with it today':
+    "vérifie que chacune se lit, et qu'un ordre pourrait être ouvert avec elle aujourd'hui",
+  'all can be used': 'toutes sont utilisables',
+  'one cannot be used': "l'une n'est pas utilisable",
+  'the jobs in the station log: list, show, void, hand over':
+    'les ordres du journal : lister, montrer, annuler, remettre',
+  'only vehicles with this in their fleet number':
+    'seulement les véhicules avec ceci dans leur numéro de parc',
+  'only vehicles with this in their plate': 'seulement les véhicules avec ceci dans leur immatriculation',
+  'only vehicles with this in their VIN': 'seulement les véhicules avec ceci dans leur VIN',
+  'only jobs with this in their number': 'seulement les ordres avec ceci dans leur numéro',
+  'lists jobs, the latest first; runs where you name no other command':
+    "liste les ordres, le plus récent d'abord ; se lance si aucune autre commande n'est nommée",
+  'shows where a job stands': 'montre où en est un ordre',
+  'who declares it': 'qui le déclare',
+  'declares a job void: its readings stay in the log and prove nothing':
+    'déclare un ordre nul : ses valeurs restent dans le journal et ne prouvent rien',
+  'who goes on with it': 'qui le continue',
+  'gives an open job to another technician': 'remet un ordre ouvert à un autre technicien',
+  "folder for the papers; that of the station's data unless given":
+    'dossier des documents ; celui des données du poste si omis',
+  'writes record, PDF and CSV of a closed job again, from the log':
+    "réécrit relevé, PDF et CSV d'un ordre clos, à partir du journal",
+  'written, but the job is not complete or not proven': "écrit, mais l'ordre est incomplet ou non prouvé",
+  'written, but the job was declared void': "écrit, mais l'ordre a été déclaré nul",
+  'judge certificates by this day instead of today': "juger les certificats à ce jour au lieu d'aujourd'hui",
+  'also a picture of the window with the reading over it':
+    'aussi une image de la fenêtre avec la valeur au-dessus',
+  'standard deviation of the pulls of this shop; adds the risks':
+    'écart type des tractions de cet atelier ; ajoute les risques',
+  'add the four grades of ILAC-G8': "ajouter les quatre degrés d'ILAC-G8",
+  'with probability: from 0.5 to 0.9999': 'avec probability : de 0.5 à 0.9999',
+  'with guard-band: its width in U': 'avec guard-band : sa largeur en U',
+  'readings a second that the wrench sends: says whether they are enough':
+    "valeurs par seconde qu'envoie la clé : dit si cela suffit",
+  'judge this reading of the wrench, for example "29.5 N·m"':
+    'juger cette valeur de la clé, par exemple "29.5 N·m"',
+  'with a universal joint: how far it is bent': 'avec un cardan : de combien il est plié',
+  'with an adapter: 0 in line, 90 square, 180 folded back':
+    "avec un adaptateur : 0 aligné, 90 d'équerre, 180 replié",
+  'with an adapter: from the drive to the plug': "avec un adaptateur : de l'entraînement à la bougie",
+  'with an adapter: from the drive to the hand': "avec un adaptateur : de l'entraînement à la main",
+  'how far the wrench may be off, of the reading': "de combien la clé peut s'écarter, de la valeur",
+  'take the wrench and the decision rule from this station file':
+    'prendre la clé et la règle de décision de ce fichier de poste',
+  'take the specification from this work order': 'prendre la spécification de cet ordre de travail',
+  'as printed, for example "25-30 N·m"': 'comme imprimé, par exemple "25-30 N·m"',
+  'shows the torque window of a specification: guard band, uncertainty, what a reading is worth':
+    "montre la fenêtre de couple d'une spécification : bande de garde, incertitude, ce que vaut une valeur",
+  'thread of the plug': 'filetage de la bougie',
+  'seat of the plug': 'siège de la bougie',
+  'cylinder head': 'culasse',
+  'the threads that the torque is printed for': 'le filetage pour lequel le couple est imprimé',
+  'the decision rule': 'la règle de décision',
+  'this wrench can prove this window': 'cette clé peut prouver cette fenêtre',
+  'it cannot, or the wrench would be refused': 'elle ne le peut pas, ou la clé serait refusée',
+  'the folder of the witness': 'le dossier du témoin',
+  'holds stations to their history: cosigns their logs for as long as nothing is rewritten':
+    "tient les postes à leur histoire : cosigne leurs journaux tant que rien n'est réécrit",
+  'its name, like an address: example.com/witness': 'son nom, comme une adresse : example.com/witness',
+  'makes a witness: its key, and the file of what it cosigned':
+    "crée un témoin : sa clé, et le fichier de ce qu'il a cosigné",
+  'what "plugmark log vkey" prints at the station': 'ce qu\'affiche "plugmark log vkey" au poste',
+  'makes the witness cosign a log; once more when the station has a new key':
+    'fait cosigner un journal au témoin ; une fois de plus quand le poste a une nouvelle clé',
+  'lists the logs and what was cosigned last; runs where you name no other command':
+    "liste les journaux et ce qui a été cosigné en dernier ; se lance si aucune autre commande n'est nommée",
+  'a log has two histories': 'un journal a deux histoires',
+  'answers logs over HTTP until you end it (C2SP tlog-witness)':
+    "répond aux journaux par HTTP jusqu'à ce que vous l'arrêtiez (C2SP tlog-witness)",
+  'language of the screen; else as the station file says':
+    "langue de l'écran ; sinon celle du fichier de poste",
+  'you press every key; the simulated technician does what this file says, a line each: fit 1, pull 1 careful, measure 1':
+    'vous appuyez sur chaque touche ; le technicien simulé fait ce que dit ce fichier, un par ligne : fit 1, pull 1 careful, measure 1',
+  'go on with the demo job that was left open in this folder':
+    "continuer l'ordre de démonstration resté ouvert dans ce dossier",
+  'the simulated wrench sends the highest torque of each pull, and nothing else':
+    "la clé simulée envoie le couple le plus haut de chaque traction, et rien d'autre",
+  'the wrench sends how far it was turned too': 'la clé envoie aussi de combien elle a été tournée',
+  'join the simulated tools without the Bluetooth stack': 'joindre les outils simulés sans la pile Bluetooth',
+  'folder for the station log, the record, the PDF and the CSV':
+    'dossier du journal, du relevé, du PDF et du CSV',
+  'do not wait for the simulated technician; plain lines instead of the screen':
+    "ne pas attendre le technicien simulé ; lignes simples au lieu de l'écran",
+  'another engine, other plugs, other habits': "un autre moteur, d'autres bougies, d'autres habitudes",
+  'runs a whole job with simulated tools, on the live screen':
+    "exécute un ordre entier avec des outils simulés, à l'écran",
+  'cylinders of the engine': 'cylindres du moteur',
+  'how the simulated technician works': 'comment travaille le technicien simulé',
+  'units of the screen': "unités de l'écran",
+  'how many times as fast': 'combien de fois plus vite',
+  'the job was closed but is not complete': "l'ordre a été clos mais n'est pas complet",
+  'you left the job open; it is kept': "vous avez laissé l'ordre ouvert ; il est gardé",
+  'simulated tools that other programs, or a job, can join':
+    "outils simulés que d'autres programmes, ou un ordre, peuvent joindre",
+  'the scenario (JSON)': 'le scénario (JSON)',
+  'plays the tools of a scenario on pseudo-terminals; needs socat':
+    "joue les outils d'un scénario sur des pseudo-terminaux ; demande socat",
+  'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output':
+    "une ligne de JSON pour tout ce qui se passe, à la fin d'un fichier, dans un tube nommé, ou - pour la sortie standard",
+  'with --override: why': 'avec --override : pourquoi',
+  'with --override: the supervisor': 'avec --override : le responsable',
+  'use a tool that would be refused; a supervisor answers for it':
+    'utiliser un outil qui serait refusé ; un responsable en répond',
+  'go on with the job that was left open; name it where several are open':
+    "continuer l'ordre resté ouvert ; le nommer si plusieurs sont ouverts",
+  'the work order, or - for the standard input; opens a new job without questions':
+    "l'ordre de travail, ou - pour l'entrée standard ; ouvre un nouvel ordre sans questions",
+  'runs a real job; asks for its figures, or takes them from a work order':
+    "exécute un vrai ordre ; demande ses valeurs, ou les prend d'un ordre de travail",
+  'the job is complete and proven': "l'ordre est complet et prouvé",
+  'no job was opened, or the job was closed but is not complete or not proven':
+    "aucun ordre n'a été ouvert, ou l'ordre a été clos mais est incomplet ou non prouvé",
+  'the job is still open; go on with: plugmark job --resume':
+    "l'ordre est encore ouvert ; continuer avec : plugmark job --resume",
+  'the job was declared void': "l'ordre a été déclaré nul",
+  'See: {0} --help': 'Voir : {0} --help',
+  'The old log is never thrown away. It stays beside the restored one; the command prints where.':
+    "L'ancien journal n'est jamais jeté. Il reste à côté du journal restauré ; la commande dit où.",
+  'Exit codes:': 'Codes de sortie :',
+  'Example:': 'Exemple :',
+  'Examples:': 'Exemples :',
+  'the answer as JSON; "plugmark schema {0}" prints its form':
+    'la réponse en JSON ; "plugmark schema {0}" en affiche la forme',
+  'expected a whole number.': 'attendu : un nombre entier.',
+  'expected 1 or more.': 'attendu : 1 ou plus.',
+  'expected a number above zero.': 'attendu : un nombre au-dessus de zéro.',
+  'expected a number.': 'attendu : un nombre.',
+  'of this vehicle; capitals, spaces and hyphens make no difference here and below':
+    "de ce véhicule ; majuscules, espaces et traits d'union sont indifférents ici et plus bas",
+  'of the vehicle with this plate': 'du véhicule de cette immatriculation',
+  'of the vehicle with this fleet number': 'du véhicule de ce numéro de parc',
+  'plugs of this part number': 'bougies de cette référence',
+  'plugs of this lot': 'bougies de ce lot',
+  'in which this person worked': 'où cette personne a travaillé',
+  'with this tool, by its name or its serial number': 'avec cet outil, par son nom ou son numéro de série',
+  'on this day (UTC) or later': 'ce jour (UTC) ou après',
+  'on this day (UTC) or earlier': 'ce jour (UTC) ou avant',
+  'expected {0} at most.': 'attendu : {0} au plus.',
+  'default: {0}': 'par défaut : {0}',
+  'Usage:': 'Usage :',
+  'Arguments:': 'Arguments :',
+  'Options:': 'Options :',
+  'Commands:': 'Commandes :',
+  'choices: {0}': 'choix : {0}',
+  "unknown option '{0}'": "option inconnue '{0}'",
+  "unknown command '{0}'": "commande inconnue '{0}'",
+  "missing required argument '{0}'": "l'argument '{0}' manque",
+  "option '{0}' argument missing": "il manque la valeur de l'option '{0}'",
+  "required option '{0}' not specified": "l'option '{0}' doit être donnée",
+  'too many arguments: expected {0}, found {1}': "trop d'arguments : attendu {0}, trouvé {1}",
+  "'{0}': '{1}' is not valid. {2}": "'{0}' : '{1}' n'est pas valable. {2}",
+  'Allowed choices are {0}.': 'Possibles : {0}.',
+  '(Did you mean {0}?)': '(Vouliez-vous dire {0} ?)',
+  done: 'fait',
+  'done, and the answer is good': 'fait, et la réponse est bonne',
+  failed: 'échec',
+  'the answer is bad, or it could not be done; the output says why':
+    "la réponse est mauvaise, ou ce n'était pas possible ; la sortie dit pourquoi",
+  'bad input': 'mauvaise entrée',
+  'the command line, a file or a device is not as it should be; one sentence says what to do':
+    "la ligne de commande, un fichier ou un appareil n'est pas comme il devrait ; une phrase dit quoi faire",
+  'other rules': 'autres règles',
+  'made or judged by a newer version of the program, whose form or rules this one does not know':
+    'fait ou jugé par une version plus récente du programme, dont celle-ci ne connaît pas la forme ou les règles',
+  'left open': 'laissé ouvert',
+  'not finished; all that was read is kept': 'pas terminé ; tout ce qui a été lu est gardé',
+  'the job was declared void; its readings are kept and prove nothing':
+    "l'ordre a été déclaré nul ; ses valeurs sont gardées et ne prouvent rien",
+  fault: 'défaut',
+  'a fault in the program itself; what was on disk is kept':
+    'un défaut du programme lui-même ; ce qui était sur le disque est gardé',
+  'Work on a cold engine with the ignition off, by hand, never with a power tool.':
+    'Travailler moteur froid et contact coupé, à la main, jamais avec un outil motorisé.',
+  'The service information of the engine maker decides every figure.':
+    "Les documents d'atelier du motoriste décident de chaque valeur.",
+  'This program checks the work and does not replace licensed practice.':
+    'Ce programme contrôle le travail et ne remplace pas un professionnel qualifié.',
+  'The topics of the manual are in English. The help of every command (--help) is not.':
+    "Les sujets du manuel sont en anglais. L'aide de chaque commande (--help) ne l'est pas.",
+  'Every command also has --help.': 'Chaque commande a aussi --help.',
+  'the entries of this job are damaged': 'les entrées de cet ordre sont endommagées',
+  'Run "plugmark log check". It names the first changed entry.':
+    'Lancer "plugmark log check". Il nomme la première entrée changée.',
+  'the file exists; a backup never overwrites a file':
+    "le fichier existe ; une sauvegarde n'écrase jamais un fichier",
+  'Name a new file.': 'Nommer un nouveau fichier.',
+  'its pages do not fit together': 'ses pages ne vont pas ensemble',
+  'this copy is damaged: {0}': 'cette copie est endommagée : {0}',
+  'Use another backup.': 'Prendre une autre sauvegarde.',
+  'there is no such file': "il n'y a pas de tel fichier",
+  'this is a folder or a device, not a backup': "c'est un dossier ou un périphérique, pas une sauvegarde",
+  'Name the file that "plugmark backup" made.': 'Nommer le fichier qu\'a fait "plugmark backup".',
+  'Use another backup. If you have none, save what can be read of the log with "plugmark recover".':
+    'Prendre une autre sauvegarde. S\'il n\'y en a pas, sauver ce qui se lit du journal avec "plugmark recover".',
+  'Free some space on that disk, then try again.': 'Libérer de la place sur ce disque, puis réessayer.',
+  'it cannot be copied beside the station log ({0})': 'elle ne peut pas être copiée à côté du journal ({0})',
+  "Check the rights on it, and on the folder of the station's data.":
+    'Vérifier ses droits, et ceux du dossier des données du poste.',
+  'another program wrote to the station log': 'un autre programme a écrit dans le journal du poste',
+  'Close the other program, then try again.': "Fermer l'autre programme, puis réessayer.",
+  'entries are missing or out of order': "des entrées manquent ou ne sont pas dans l'ordre",
+  'the log names a stream without entries': 'le journal nomme une suite sans entrées',
+  'the hash tree has nodes after the last entry': "l'arbre de hachage a des nœuds après la dernière entrée",
+  'entry {0} is not what its hash was made of': "l'entrée {0} n'est pas ce dont son hachage a été fait",
+  'entry {0} is not written as an entry is': "l'entrée {0} n'est pas écrite comme une entrée",
+  'entry {0} has n={1} in its stream where n={2} is due':
+    "l'entrée {0} a n={1} dans sa suite où n={2} est attendu",
+  'entry {0} is not the one that the hash tree was made of, or one shortly before it':
+    "l'entrée {0} n'est pas celle dont l'arbre de hachage a été fait, ou une peu avant",
+  'this is the log of another station: {0}; the station here ({1}) has the key {2}':
+    "c'est le journal d'un autre poste : {0} ; le poste ici ({1}) a la clé {2}",
+  'this is the log of another station: {0}; the station here ({1}) is {2}':
+    "c'est le journal d'un autre poste : {0} ; le poste ici ({1}) est {2}",
+  'Name a backup of this station, or the folder of the other one with --data or --station.':
+    "Nommer une sauvegarde de ce poste, ou le dossier de l'autre avec --data ou --station.",
+  'this station log has no entries': "ce journal n'a pas d'entrées",
+  'entry {0} of the station log was changed': "l'entrée {0} du journal a été changée",
+  'this file does not say in which device the key is': 'ce fichier ne dit pas dans quel appareil est la clé',
+  'Put it back from your copy of the folder keys.': 'Le remettre depuis votre copie du dossier keys.',
+  'it does not have this key': "il n'a pas cette clé",
+  'its public key cannot be read': 'sa clé publique ne peut pas être lue',
+  'it does not take this PIN': "il n'accepte pas ce PIN",
+  'there is no token "{0}" in it': 'il ne contient pas de jeton "{0}"',
+  'this device does not sign with Ed25519, as a TPM does not':
+    'cet appareil ne signe pas avec Ed25519, comme un TPM',
+  'Take another device, or keep the key in a file: plugmark keys lock':
+    'Prendre un autre appareil, ou garder la clé dans un fichier : plugmark keys lock',
+  'the module is not there': "le module n'est pas là",
+  'a key in a device needs the package {0}, which is not installed':
+    "une clé dans un appareil demande le paquet {0}, qui n'est pas installé",
+  'Install it beside plugmark: npm install --global {0}. It needs a compiler.':
+    "L'installer à côté de plugmark : npm install --global {0}. Il demande un compilateur.",
+  'it says: {0}': 'il dit : {0}',
+  'no reason': 'aucun motif',
+  '{0}, token {1}': '{0}, jeton {1}',
+  'the device with the key cannot be used: {0}': "l'appareil qui tient la clé ne peut pas être utilisé : {0}",
+  'Plug it in and try again. If it is lost: "plugmark keys rotate --lost".':
+    'Le brancher et réessayer. S\'il est perdu : "plugmark keys rotate --lost".',
+  'the station log was deleted, moved or replaced while it was in use; nothing more is written to it':
+    "le journal a été supprimé, déplacé ou remplacé pendant son utilisation ; rien n'y est plus écrit",
+  'It could not be saved elsewhere either. Keep this screen: what was shown last is not on disk.':
+    "Il n'a pas pu être sauvé ailleurs non plus. Garder cet écran : ce qui a été montré en dernier n'est pas sur le disque.",
+  'All of it, to the last reading, is in {0}. Find out what happened, then put it in place with "plugmark restore".':
+    'Tout, jusqu\'à la dernière valeur, est dans {0}. Trouver ce qui s\'est passé, puis le remettre en place avec "plugmark restore".',
+  'this is not an Ed25519 private key in PKCS#8 PEM form':
+    "ce n'est pas une clé privée Ed25519 au format PKCS#8 PEM",
+  'Name a key file made by plugmark, or make a new key.':
+    'Nommer un fichier de clé fait par plugmark, ou faire une nouvelle clé.',
+  'the private key needs its passphrase': 'la clé privée demande sa phrase secrète',
+  'Run plugmark in a terminal and type it, or set it in the environment.':
+    "Lancer plugmark dans un terminal et la taper, ou la mettre dans l'environnement.",
+  'the passphrase is wrong, or the key file is damaged':
+    'la phrase secrète est fausse, ou le fichier de clé est endommagé',
+  'Try again. Without it the key is lost: "plugmark manual keys" says what to do then.':
+    'Réessayer. Sans elle la clé est perdue : "plugmark manual keys" dit quoi faire alors.',
+  'other users of this computer can read the private key':
+    "d'autres utilisateurs de cet ordinateur peuvent lire la clé privée",
+  'Run chmod 600 on it. If somebody may have copied it, make a new key and remove the old one from the trust lists.':
+    "Lancer chmod 600 dessus. Si quelqu'un a pu la copier, faire une nouvelle clé et retirer l'ancienne des listes de confiance.",
+  'the file exists; a key is never overwritten': "le fichier existe ; une clé n'est jamais écrasée",
+  'Use that key, or name another file.': 'Utiliser cette clé, ou nommer un autre fichier.',
+  'Check the path, or make a key.': 'Vérifier le chemin, ou faire une clé.',
+  'the file cannot be opened': 'le fichier ne peut pas être ouvert',
+  'another program wrote to {0} at the same time': 'un autre programme a écrit dans {0} en même temps',
+  'Close the other program, then open the job again.': "Fermer l'autre programme, puis rouvrir l'ordre.",
+  'the database file is damaged': 'le fichier de base de données est endommagé',
+  'the file is empty; a station log never is': "le fichier est vide ; un journal ne l'est jamais",
+  'Restore a backup. If the log was never used, delete the file and start again.':
+    "Restaurer une sauvegarde. Si le journal n'a jamais servi, supprimer le fichier et recommencer.",
+  'this is a database, but not a station log': "c'est une base de données, mais pas un journal de poste",
+  'Name the station log, or a new file.': 'Nommer le journal du poste, ou un nouveau fichier.',
+  'a newer version of the program wrote this log (form {0}; this one knows {1})':
+    'une version plus récente du programme a écrit ce journal (forme {0} ; celle-ci connaît {1})',
+  'Use the newer version of the program.': 'Utiliser la version plus récente du programme.',
+  'Keep the file as it is. Restore a backup with "plugmark restore". If you have none, save what can be read with "plugmark recover".':
+    'Garder le fichier tel quel. Restaurer une sauvegarde avec "plugmark restore". S\'il n\'y en a pas, sauver ce qui se lit avec "plugmark recover".',
+  'this file cannot be read as a station log: its start is damaged, or it is another file':
+    "ce fichier ne se lit pas comme un journal : son début est endommagé, ou c'est un autre fichier",
+  'another program is writing to the station log': 'un autre programme écrit dans le journal du poste',
+  'this is not a station log': "ce n'est pas un journal de poste",
+  'Check that the folder exists and may be written to.': 'Vérifier que le dossier existe et peut être écrit.',
+  'the file cannot be written to': 'le fichier ne peut pas être écrit',
+  'Check the rights on the file and its folder.': 'Vérifier les droits sur le fichier et son dossier.',
+  'Free some space and try again. The last step was not saved.':
+    "Libérer de la place et réessayer. La dernière étape n'a pas été enregistrée.",
+  'the disk did not accept the data': "le disque n'a pas accepté les données",
+  'Check the disk. The last step was not saved.':
+    "Vérifier le disque. La dernière étape n'a pas été enregistrée.",
+  '{0} MB, too large for a copy in {1}': '{0} Mo, trop grand pour une copie dans {1}',
+  'this log is read-only, and there is no room for the copy that reading needs: {0}':
+    "ce journal est en lecture seule, et il n'y a pas de place pour la copie qu'il faut pour lire : {0}",
+  'Free some space, set TMPDIR to a folder with space, or get the right to write.':
+    "Libérer de la place, mettre TMPDIR sur un dossier qui en a, ou obtenir le droit d'écrire.",
+  'this log is read-only here, and the command must write to it':
+    'ce journal est en lecture seule ici, et la commande doit y écrire',
+  'Get the right to write to the file and its folder, or run the command at the station.':
+    "Obtenir le droit d'écrire le fichier et son dossier, ou lancer la commande au poste.",
+  'a checkpoint of a record': "un point de contrôle d'un relevé",
+  'its entry {0} differs from the one in the log or in an earlier record':
+    "son entrée {0} diffère de celle du journal ou d'un relevé antérieur",
+  'The log split in two, as after restoring an old backup. Name a folder with the records of one of them.':
+    "Le journal s'est divisé, comme après la restauration d'une ancienne sauvegarde. Nommer un dossier avec les relevés de l'un d'eux.",
+  'the records are from several logs, and no key shows which one is this station':
+    'les relevés viennent de plusieurs journaux, et aucune clé ne montre lequel est ce poste',
+  'Name a folder with the records of one station only.':
+    "Nommer un dossier avec les relevés d'un seul poste.",
+  'the file exists; nothing is overwritten': "le fichier existe ; rien n'est écrasé",
+  'Name a new file with --out.': 'Nommer un nouveau fichier avec --out.',
+  'the first entry of the log is lost, and no valid record contains it':
+    'la première entrée du journal est perdue, et aucun relevé valide ne la contient',
+  'Restore a backup. If you have none, only the exported records of the jobs remain.':
+    "Restaurer une sauvegarde. S'il n'y en a pas, il ne reste que les relevés exportés des ordres.",
+  'the newest part of the log is damaged: {0} pages that were written behind the damage would be lost':
+    'la partie la plus récente du journal est endommagée : {0} pages écrites après le dommage seraient perdues',
+  'Keep station.db and station.db-wal as they are. Save what can be read with "plugmark recover", then put it in place with "plugmark restore".':
+    'Garder station.db et station.db-wal tels quels. Sauver ce qui se lit avec "plugmark recover", puis le mettre en place avec "plugmark restore".',
+  'the newest part of the log is missing: the program was stopped before it was taken into station.db':
+    "la partie la plus récente du journal manque : le programme a été arrêté avant qu'elle soit reprise dans station.db",
+  'Put the file back. If it is lost, so are the entries in it: delete station.db-shm, then "plugmark log check" compares what is left with the checkpoints.':
+    'Remettre le fichier. S\'il est perdu, ses entrées le sont aussi : supprimer station.db-shm, puis "plugmark log check" compare le reste aux points de contrôle.',
+  'a witness is here already': 'un témoin est déjà ici',
+  'there is no witness here': "il n'y a pas de témoin ici",
+  'Make one with "plugmark witness init", or name its folder with --data.':
+    'En créer un avec "plugmark witness init", ou nommer son dossier avec --data.',
+  'this is not the file of a witness': "ce n'est pas le fichier d'un témoin",
+  'Name the folder of the witness with --data.': 'Nommer le dossier du témoin avec --data.',
+  'the file of the witness cannot be used ({0})': 'le fichier du témoin ne peut pas être utilisé ({0})',
+  'Check the disk and the rights on the file. Never put back an old copy: the witness would cosign a second history. Make a new witness instead.':
+    'Vérifier le disque et les droits du fichier. Ne jamais remettre une ancienne copie : le témoin cosignerait une seconde histoire. Créer plutôt un nouveau témoin.',
+  'the driver {0} reads a serial port, and the station file names none':
+    "le pilote {0} lit un port série, et le fichier de poste n'en nomme aucun",
+  'Add "port" to the driver of this tool.': 'Ajouter "port" au pilote de cet outil.',
+  'the tool {0} is not adopted: the station file names no device for it':
+    "l'outil {0} n'est pas adopté : le fichier de poste ne nomme aucun appareil pour lui",
+  'Adopt it with plugmark devices adopt ADDRESS --tool {0}.':
+    "L'adopter avec plugmark devices adopt ADDRESS --tool {0}.",
+  'the tool {0} should measure {1}, but its driver measures {2}':
+    "l'outil {0} devrait mesurer {1}, mais son pilote mesure {2}",
+  'Correct the quantity or the driver of the tool in the station file.':
+    "Corriger la grandeur ou le pilote de l'outil dans le fichier de poste.",
+  'nothing heard from {0} within {1} s': 'rien entendu de {0} en {1} s',
+  'Switch the tool on, bring it closer and disconnect phones and other programs from it.':
+    "Allumer l'outil, l'approcher, et en déconnecter téléphones et autres programmes.",
+  'the Bluetooth part of plugmark is not installed on this machine':
+    "la partie Bluetooth de plugmark n'est pas installée sur cette machine",
+  'Install plugmark again, or run with the simulated tools.':
+    'Réinstaller plugmark, ou travailler avec les outils simulés.',
+  'this machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL':
+    "cette machine n'a pas Bluetooth dans son noyau (EAFNOSUPPORT), comme d'habitude dans les conteneurs et WSL",
+  'Run plugmark on the host itself, on a machine with Bluetooth, or run with the simulated tools.':
+    "Lancer plugmark sur l'hôte lui-même, sur une machine avec Bluetooth, ou travailler avec les outils simulés.",
+  'this user is not allowed to use the Bluetooth adapter':
+    "cet utilisateur ne peut pas utiliser l'adaptateur Bluetooth",
+  'Give the right to the node program; plugmark doctor shows the command.':
+    'Donner le droit au programme node ; plugmark doctor montre la commande.',
+  'the Bluetooth adapter is switched off': "l'adaptateur Bluetooth est éteint",
+  'Switch it on (rfkill unblock bluetooth; bluetoothctl power on) and start again.':
+    "L'allumer (rfkill unblock bluetooth; bluetoothctl power on) et recommencer.",
+  'no Bluetooth adapter answered': "aucun adaptateur Bluetooth n'a répondu",
+  'Plug one in or name another one (bluetoothctl list shows them), or run with the simulated tools.':
+    'En brancher un ou en nommer un autre (bluetoothctl list les montre), ou travailler avec les outils simulés.',
+  'the Bluetooth adapter does not speak Bluetooth Low Energy':
+    "l'adaptateur Bluetooth ne parle pas Bluetooth Low Energy",
+  'Use an adapter for Bluetooth 4.0 or later.': 'Utiliser un adaptateur Bluetooth 4.0 ou plus récent.',
+  'the Bluetooth adapter is already closed': "l'adaptateur Bluetooth est déjà fermé",
+  'Start plugmark again.': 'Relancer plugmark.',
+  'the Bluetooth adapter could not be opened': "l'adaptateur Bluetooth n'a pas pu être ouvert",
+  'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
+    'Regarder la cause nommée ici, réessayer avec un autre utilisateur ou un autre adaptateur, ou travailler avec les outils simulés.',
 };

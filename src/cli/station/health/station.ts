@@ -8,7 +8,7 @@ import { copyLog } from '../../../../db/copy.ts';
 import { deviceProblem, readDeviceKey } from '../../../../db/hardware-key.ts';
 import { isLockedKeyFile, readKeyFile } from '../../../../db/keyfile.ts';
 import { openStationLog, type StationLogFile } from '../../../../db/log.ts';
-import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
+import { damagedNext, notReadableAsLog } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { parseTrustList } from '../../../evidence/trust.ts';
@@ -76,7 +76,7 @@ export function stationHealth(folder: string): Promise<StationHealth> {
       if (!(error instanceof ProblemError)) throw error;
       const problem =
         error.problem.code === 'log-not-a-log'
-          ? { ...error.problem, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT }
+          ? { ...error.problem, message: notReadableAsLog(), next: damagedNext() }
           : error.problem;
       return { findings: [fromProblem(w`log`, { ...problem, where: path })], lastEntry: null };
     }
