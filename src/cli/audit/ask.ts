@@ -7,6 +7,7 @@ import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
 import { noted } from '../../report/words/index.ts';
+import { ENGLISH, inLanguage } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -41,7 +42,8 @@ export function ask(options: AskOptions): Promise<ExitCode> {
       else print(attemptLines(rows));
       return EXIT.done;
     }
-    const answers = answersTo(stationFolder, filter).filter(
+    const answersIn = csv === true ? answersForPrograms : answersTo;
+    const answers = answersIn(stationFolder, filter).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
     if (csv === true) process.stdout.write(jobsCsv(answers, style));
@@ -52,7 +54,7 @@ export function ask(options: AskOptions): Promise<ExitCode> {
 }
 
 /** The jobs to which a question applies, the latest first, each with what there is to say of it. */
-export function answersTo({ log }: StationFolder, filter: AttemptFilter): readonly JobAnswer[] {
+function answersTo({ log }: StationFolder, filter: AttemptFilter): readonly JobAnswer[] {
   const impacts = impactsOf(log.stationEntries());
   return log.history.jobsOf(filter).map((job) => {
     const attempts = log.history.attemptsOf({ job: job.job });
@@ -60,6 +62,10 @@ export function answersTo({ log }: StationFolder, filter: AttemptFilter): readon
     return answerFor(job, attempts, key === undefined ? null : log.history.setupOf(key), impacts);
   });
 }
+
+/** The same where they get into a table or a package, whose words are the same for every reader. */
+export const answersForPrograms = (stationFolder: StationFolder, filter: AttemptFilter) =>
+  inLanguage(ENGLISH, () => answersTo(stationFolder, filter));
 
 /** Throws a {@link ProblemError} for a day that is none, and for days in the wrong order. */
 export function filterOf(options: Asked): AttemptFilter {

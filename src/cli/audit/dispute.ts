@@ -26,7 +26,7 @@ import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { answersTo, filterOf } from './ask.ts';
+import { answersForPrograms, filterOf } from './ask.ts';
 
 interface DisputeOptions
   extends Scope,
@@ -105,7 +105,7 @@ function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): r
   const { vin, plate, fleet } = options;
   if (vin === undefined && plate === undefined && fleet === undefined)
     throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
-  const jobs = answersTo(stationFolder, filterOf(options));
+  const jobs = answersForPrograms(stationFolder, filterOf(options));
   if (jobs.length === 0)
     throw problem(
       'vehicle-unknown',

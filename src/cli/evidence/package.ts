@@ -6,7 +6,7 @@ import { type ForPeople, impactFiles } from '../../report/held/package-papers.ts
 import { writePaper } from '../../report/paper-pdf.ts';
 import type { PaperReader } from '../../report/reader.ts';
 import { w } from '../../words/catalogue.ts';
-import { answersTo, filterOf } from '../audit/ask.ts';
+import { answersForPrograms, filterOf } from '../audit/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
@@ -34,7 +34,7 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
     const without: Kinds = options.without === undefined ? new Set() : kindsIn(options.without);
     const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
-    const jobs = answersTo(stationFolder, filterOf(options)).filter(
+    const jobs = answersForPrograms(stationFolder, filterOf(options)).filter(
       ({ exceptions }) => options.exceptions !== true || exceptions.length > 0,
     );
     if (jobs.length === 0)
