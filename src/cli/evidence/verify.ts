@@ -44,7 +44,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault())}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
   const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;
-  const bytes = await readBytes(path, 'record', most);
+  const bytes = await readBytes(path, w`record`, most);
   if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, policy });
   const time = await trustedTime(bytes, options);
   const report = verifyRecord(
