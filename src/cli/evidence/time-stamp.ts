@@ -37,7 +37,7 @@ export async function timeStamp(
   nonce[0] = ((nonce[0] ?? 0) & 0x3f) | 0x40;
   const answer = await asked(authority, await timeQuery(sealed, nonce));
   const token = await readTimeToken(answer, authorities, [sealed]);
-  if (typeof token === 'string') throw refused(authority, w`its answer does not hold: ${WHY[token]}`);
+  if (typeof token === 'string') throw refused(authority, w`its answer does not hold: ${WHY[token]()}`);
   if (token.nonce !== nonce.toString('hex')) throw refused(authority, w`it answered another question`);
   const kept = `${file}.tsr`;
   writeNew(kept, answer);

@@ -134,7 +134,6 @@ export const ENTRIES: Entries = {
   'Give two digits a byte, for example --bytes "a5 01 00 00".':
     'Zwei Ziffern je Byte angeben, zum Beispiel --bytes "a5 01 00 00".',
   'the station': 'der Arbeitsplatz',
-  '{0} and {1} more': '{0} und {1} weitere',
   '  and {0} more': '  und {0} weitere',
   'To be deleted: {0}.': 'Zu löschen: {0}.',
   '  in {0}: {1}': '  in {0}: {1}',
@@ -685,7 +684,6 @@ export const ENTRIES: Entries = {
   unit: 'Einheit',
   'log and keys': 'Logbuch und Schlüssel',
   '{0} (give it to whoever verifies)': '{0} (allen geben, die prüfen)',
-  'not readable': 'nicht lesbar',
   'a step': 'Schritt',
   'file of the archive': 'Datei des Archivs',
   'what "plugmark archive init" writes': 'dem, was "plugmark archive init" schreibt',
@@ -890,7 +888,6 @@ export const ENTRIES: Entries = {
   '{0}: no value': '{0}: kein Wert',
   '{0}: bytes {1}': '{0}: Bytes {1}',
   '{0}: silent for {1} ms': '{0}: {1} ms lang still',
-  '{0}: unplugged for {1} ms': '{0}: {1} ms lang getrennt',
   'something lies here already, and is not overwritten by a pseudo-terminal':
     'hier liegt schon etwas, und ein Pseudoterminal überschreibt es nicht',
   'Name another port in the scenario, or remove it.':
@@ -947,7 +944,6 @@ export const ENTRIES: Entries = {
   'the folder holds something already, and every file of a package is in its index':
     'der Ordner enthält schon etwas, und jede Datei eines Pakets steht in seinem Verzeichnis',
   'Name a new folder with --out.': 'Mit --out einen neuen Ordner nennen.',
-  '    and {0} more: see {1}': '    und {0} weitere: siehe {1}',
   '  left out: job {0}, {1}': '  weggelassen: Auftrag {0}, {1}',
   '{0}: {1}, {2}, {3} files, and an index that the station signed.':
     '{0}: {1}, {2}, {3} Dateien und ein Verzeichnis, das der Arbeitsplatz signiert hat.',
@@ -958,7 +954,6 @@ export const ENTRIES: Entries = {
     '  Prüfen mit: plugmark verify {0} --trust YOUR-LIST',
   "  YOUR-LIST is the station's {0}, had by another way; the one in the package is no trust.":
     '  YOUR-LIST ist die {0} des Arbeitsplatzes, auf anderem Weg erhalten; die im Paket begründet kein Vertrauen.',
-  '# paper|# papers': { one: '# Dokument', other: '# Dokumente' },
   'no job matches what was asked for': 'kein Auftrag passt zu dem, was verlangt wurde',
   '{0}: no page: the record is not as its station sealed it. See "plugmark verify".':
     '{0}: keine Seite: das Protokoll ist nicht, wie sein Arbeitsplatz es versiegelt hat. Siehe "plugmark verify".',
@@ -1108,7 +1103,6 @@ export const ENTRIES: Entries = {
   'Witness {0} listens on {1} and knows {2}. Ctrl-C ends it.':
     'Zeuge {0} lauscht auf {1} und kennt {2}. Strg-C beendet ihn.',
   'Ended. All that was cosigned is on disk.': 'Beendet. Alles Gegensignierte liegt auf dem Datenträger.',
-  ' (and {0} more)': ' (und {0} weitere)',
   'no permission for this place': 'keine Berechtigung für diesen Ort',
   'Check the rights on it, or name another place.': 'Die Rechte daran prüfen, oder einen anderen Ort nennen.',
   'nothing can be written here: the file system is read-only':
@@ -1374,8 +1368,6 @@ export const ENTRIES: Entries = {
   'smallest step of its display': 'kleinster Schritt seiner Anzeige',
   'unit of its display: N.m, lbf.ft, mm and the like':
     'Einheit seiner Anzeige: N.m, lbf.ft, mm und dergleichen',
-  'finds the profile of a Bluetooth device from captures of it with known figures':
-    'findet das Profil eines Bluetooth-Geräts aus Aufnahmen mit bekannten Werten',
   'no profile explains all of it, or more than one': 'kein Profil erklärt alles, oder mehr als eines',
   'with a package: the checkpoint that you kept from before':
     'mit einem Paket: der Prüfpunkt, den Sie von früher aufgehoben haben',
@@ -1717,8 +1709,6 @@ export const ENTRIES: Entries = {
   'makes a witness: its key, and the file of what it cosigned':
     'legt einen Zeugen an: seinen Signaturschlüssel und die Datei dessen, was er gegensigniert hat',
   'what "plugmark log vkey" prints at the station': 'was "plugmark log vkey" am Arbeitsplatz ausgibt',
-  'makes the witness cosign a log; once more when the station has a new key':
-    'lässt den Zeugen ein Logbuch gegensignieren; noch einmal, wenn der Arbeitsplatz einen neuen Schlüssel hat',
   'lists the logs and what was cosigned last; runs where you name no other command':
     'listet die Logbücher auf und was zuletzt gegensigniert wurde; läuft, wenn kein anderer Befehl genannt ist',
   'a log has two histories': 'ein Logbuch hat zwei Geschichten',
@@ -1750,8 +1740,6 @@ export const ENTRIES: Entries = {
   'simulated tools that other programs, or a job, can join':
     'simulierte Werkzeuge, mit denen sich andere Programme oder ein Auftrag verbinden können',
   'the scenario (JSON)': 'der Ablauf (JSON)',
-  'plays the tools of a scenario on pseudo-terminals; needs socat':
-    'spielt die Werkzeuge eines Ablaufs auf Pseudoterminals; braucht socat',
   'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output':
     'eine Zeile JSON für alles, was geschieht, ans Ende einer Datei, in eine benannte Pipe, oder - für die Standardausgabe',
   'with --override: why': 'mit --override: warum',

@@ -132,7 +132,6 @@ export const ENTRIES: Entries = {
   'Give two digits a byte, for example --bytes "a5 01 00 00".':
     'Dé dos cifras por byte, por ejemplo --bytes "a5 01 00 00".',
   'the station': 'el puesto',
-  '{0} and {1} more': '{0} y {1} más',
   '  and {0} more': '  y {0} más',
   'To be deleted: {0}.': 'Se borrará: {0}.',
   '  in {0}: {1}': '  en {0}: {1}',
@@ -670,7 +669,6 @@ export const ENTRIES: Entries = {
   unit: 'unidad',
   'log and keys': 'registro y claves',
   '{0} (give it to whoever verifies)': '{0} (désela a quien verifica)',
-  'not readable': 'no se puede leer',
   'a step': 'un paso',
   'file of the archive': 'fichero del archivo central',
   'what "plugmark archive init" writes': 'lo que escribe "plugmark archive init"',
@@ -870,7 +868,6 @@ export const ENTRIES: Entries = {
   '{0}: no value': '{0}: sin valor',
   '{0}: bytes {1}': '{0}: bytes {1}',
   '{0}: silent for {1} ms': '{0}: en silencio {1} ms',
-  '{0}: unplugged for {1} ms': '{0}: desconectada {1} ms',
   'something lies here already, and is not overwritten by a pseudo-terminal':
     'aquí ya hay algo, y un pseudoterminal no lo sobrescribe',
   'Name another port in the scenario, or remove it.': 'Nombre otro puerto en el escenario, o quítelo.',
@@ -924,7 +921,6 @@ export const ENTRIES: Entries = {
   'the folder holds something already, and every file of a package is in its index':
     'la carpeta ya contiene algo, y cada archivo de un paquete está en su índice',
   'Name a new folder with --out.': 'Nombre una carpeta nueva con --out.',
-  '    and {0} more: see {1}': '    y {0} más: vea {1}',
   '  left out: job {0}, {1}': '  se omite: orden {0}, {1}',
   '{0}: {1}, {2}, {3} files, and an index that the station signed.':
     '{0}: {1}, {2}, {3} archivos y un índice que firmó el puesto.',
@@ -935,7 +931,6 @@ export const ENTRIES: Entries = {
     '  Verifíquelo con: plugmark verify {0} --trust YOUR-LIST',
   "  YOUR-LIST is the station's {0}, had by another way; the one in the package is no trust.":
     '  YOUR-LIST es el {0} del puesto, obtenido por otra vía; el del paquete no da confianza.',
-  '# paper|# papers': { one: '# documento', other: '# documentos' },
   'no job matches what was asked for': 'ninguna orden coincide con lo que se pidió',
   '{0}: no page: the record is not as its station sealed it. See "plugmark verify".':
     '{0}: sin página: el acta no está como la selló su puesto. Vea "plugmark verify".',
@@ -1083,7 +1078,6 @@ export const ENTRIES: Entries = {
   'Witness {0} listens on {1} and knows {2}. Ctrl-C ends it.':
     'El testigo {0} escucha en {1} y conoce {2}. Ctrl-C lo termina.',
   'Ended. All that was cosigned is on disk.': 'Terminado. Todo lo cofirmado está en el disco.',
-  ' (and {0} more)': ' (y {0} más)',
   'no permission for this place': 'sin permiso para este lugar',
   'Check the rights on it, or name another place.': 'Compruebe los permisos, o nombre otro lugar.',
   'nothing can be written here: the file system is read-only':
@@ -1341,8 +1335,6 @@ export const ENTRIES: Entries = {
   'a capture of it untouched': 'una captura suya en reposo',
   'smallest step of its display': 'paso más pequeño de su pantalla',
   'unit of its display: N.m, lbf.ft, mm and the like': 'unidad de su pantalla: N.m, lbf.ft, mm y similares',
-  'finds the profile of a Bluetooth device from captures of it with known figures':
-    'halla el perfil de un aparato Bluetooth a partir de capturas con valores conocidos',
   'no profile explains all of it, or more than one': 'ningún perfil lo explica todo, o más de uno',
   'with a package: the checkpoint that you kept from before':
     'con un paquete: el punto de control que usted guardó de antes',
@@ -1680,8 +1672,6 @@ export const ENTRIES: Entries = {
   'makes a witness: its key, and the file of what it cosigned':
     'crea un testigo: su clave y el archivo de lo que cofirmó',
   'what "plugmark log vkey" prints at the station': 'lo que muestra "plugmark log vkey" en el puesto',
-  'makes the witness cosign a log; once more when the station has a new key':
-    'hace que el testigo cofirme un registro; otra vez cuando el puesto tiene una clave nueva',
   'lists the logs and what was cosigned last; runs where you name no other command':
     'lista los registros y lo último que se cofirmó; se ejecuta si no se nombra otra orden',
   'a log has two histories': 'un registro tiene dos historias',
@@ -1714,8 +1704,6 @@ export const ENTRIES: Entries = {
   'simulated tools that other programs, or a job, can join':
     'herramientas simuladas a las que pueden unirse otros programas, o una orden',
   'the scenario (JSON)': 'el escenario (JSON)',
-  'plays the tools of a scenario on pseudo-terminals; needs socat':
-    'reproduce las herramientas de un escenario en pseudoterminales; necesita socat',
   'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output':
     'una línea de JSON por todo lo que pasa, al final de un archivo, en una tubería con nombre, o - para la salida estándar',
   'with --override: why': 'con --override: por qué',

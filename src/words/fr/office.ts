@@ -132,7 +132,6 @@ export const ENTRIES: Entries = {
   'Give two digits a byte, for example --bytes "a5 01 00 00".':
     'Donner deux chiffres par octet, par exemple --bytes "a5 01 00 00".',
   'the station': 'le poste',
-  '{0} and {1} more': '{0} et {1} autres',
   '  and {0} more': '  et {0} autres',
   'To be deleted: {0}.': 'À supprimer : {0}.',
   '  in {0}: {1}': '  dans {0} : {1}',
@@ -676,7 +675,6 @@ export const ENTRIES: Entries = {
   unit: 'unité',
   'log and keys': 'journal et clés',
   '{0} (give it to whoever verifies)': '{0} (la donner à qui vérifie)',
-  'not readable': 'illisible',
   'a step': 'un pas',
   'file of the archive': "fichier de l'archive",
   'what "plugmark archive init" writes': 'ce qu\'écrit "plugmark archive init"',
@@ -875,7 +873,6 @@ export const ENTRIES: Entries = {
   '{0}: no value': '{0} : pas de valeur',
   '{0}: bytes {1}': '{0} : octets {1}',
   '{0}: silent for {1} ms': '{0} : silence de {1} ms',
-  '{0}: unplugged for {1} ms': '{0} : débranché {1} ms',
   'something lies here already, and is not overwritten by a pseudo-terminal':
     "quelque chose est déjà là, et un pseudo-terminal ne l'écrase pas",
   'Name another port in the scenario, or remove it.': "Nommer un autre port dans le scénario, ou l'enlever.",
@@ -930,7 +927,6 @@ export const ENTRIES: Entries = {
   'the folder holds something already, and every file of a package is in its index':
     "le dossier contient déjà quelque chose, et chaque fichier d'un paquet est dans son index",
   'Name a new folder with --out.': 'Nommer un nouveau dossier avec --out.',
-  '    and {0} more: see {1}': '    et {0} autres : voir {1}',
   '  left out: job {0}, {1}': '  laissé de côté : ordre {0}, {1}',
   '{0}: {1}, {2}, {3} files, and an index that the station signed.':
     '{0} : {1}, {2}, {3} fichiers, et un index que le poste a signé.',
@@ -941,7 +937,6 @@ export const ENTRIES: Entries = {
     '  Le vérifier avec : plugmark verify {0} --trust YOUR-LIST',
   "  YOUR-LIST is the station's {0}, had by another way; the one in the package is no trust.":
     '  YOUR-LIST est le {0} du poste, obtenu par une autre voie ; celui du paquet ne donne pas confiance.',
-  '# paper|# papers': { one: '# document', other: '# documents' },
   'no job matches what was asked for': 'aucun ordre ne correspond à la demande',
   '{0}: no page: the record is not as its station sealed it. See "plugmark verify".':
     '{0} : pas de page : le relevé n\'est pas tel que son poste l\'a scellé. Voir "plugmark verify".',
@@ -1089,7 +1084,6 @@ export const ENTRIES: Entries = {
   'Witness {0} listens on {1} and knows {2}. Ctrl-C ends it.':
     "Le témoin {0} écoute sur {1} et connaît {2}. Ctrl-C l'arrête.",
   'Ended. All that was cosigned is on disk.': 'Terminé. Tout ce qui a été cosigné est sur le disque.',
-  ' (and {0} more)': ' (et {0} autres)',
   'no permission for this place': 'pas de droit sur cet emplacement',
   'Check the rights on it, or name another place.': 'Vérifier les droits, ou nommer un autre emplacement.',
   'nothing can be written here: the file system is read-only':
@@ -1351,8 +1345,6 @@ export const ENTRIES: Entries = {
   'a capture of it untouched': 'une capture de lui au repos',
   'smallest step of its display': 'plus petit pas de son affichage',
   'unit of its display: N.m, lbf.ft, mm and the like': 'unité de son affichage : N.m, lbf.ft, mm et autres',
-  'finds the profile of a Bluetooth device from captures of it with known figures':
-    "trouve le profil d'un appareil Bluetooth à partir de captures aux valeurs connues",
   'no profile explains all of it, or more than one': "aucun profil n'explique tout, ou plus d'un",
   'with a package: the checkpoint that you kept from before':
     "avec un paquet : le point de contrôle que vous avez gardé d'avant",
@@ -1690,8 +1682,6 @@ export const ENTRIES: Entries = {
   'makes a witness: its key, and the file of what it cosigned':
     "crée un témoin : sa clé, et le fichier de ce qu'il a cosigné",
   'what "plugmark log vkey" prints at the station': 'ce qu\'affiche "plugmark log vkey" au poste',
-  'makes the witness cosign a log; once more when the station has a new key':
-    'fait cosigner un journal au témoin ; une fois de plus quand le poste a une nouvelle clé',
   'lists the logs and what was cosigned last; runs where you name no other command':
     "liste les journaux et ce qui a été cosigné en dernier ; se lance si aucune autre commande n'est nommée",
   'a log has two histories': 'un journal a deux histoires',
@@ -1723,8 +1713,6 @@ export const ENTRIES: Entries = {
   'simulated tools that other programs, or a job, can join':
     "outils simulés que d'autres programmes, ou un ordre, peuvent joindre",
   'the scenario (JSON)': 'le scénario (JSON)',
-  'plays the tools of a scenario on pseudo-terminals; needs socat':
-    "joue les outils d'un scénario sur des pseudo-terminaux ; demande socat",
   'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output':
     "une ligne de JSON pour tout ce qui se passe, à la fin d'un fichier, dans un tube nommé, ou - pour la sortie standard",
   'with --override: why': 'avec --override : pourquoi',
