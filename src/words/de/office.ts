@@ -2018,4 +2018,107 @@ export const ENTRIES: Entries = {
   'the Bluetooth adapter could not be opened': 'der Bluetooth-Adapter konnte nicht geöffnet werden',
   'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
     'Die hier genannte Ursache ansehen, es als anderer Benutzer oder mit einem anderen Adapter versuchen, oder mit den simulierten Werkzeugen arbeiten.',
+  'The tool does not send what its profile says: not taken.':
+    'Das Werkzeug sendet nicht, was sein Profil sagt: nicht genommen.',
+  'Reach the Bluetooth tools with {0} in front of a command.':
+    'Die Bluetooth-Werkzeuge sind mit {0} vor einem Befehl erreichbar.',
+  'on {0}': 'auf {0}',
+  'at {0}': 'unter {0}',
+  '{0}: gone for {1} ms': '{0}: {1} ms lang weg',
+  'something lies here already, and is not overwritten by a socket':
+    'hier liegt schon etwas, und ein Socket überschreibt es nicht',
+  'Name another socket, or remove it.': 'Einen anderen Socket nennen, oder es entfernen.',
+  'no socket can be made here': 'hier kann kein Socket angelegt werden',
+  'Name a socket in a folder that you may write to, such as /tmp.':
+    'Einen Socket in einem Ordner nennen, in den Sie schreiben dürfen, etwa /tmp.',
+  'judges again the jobs that wait for it, and says how all came out':
+    'beurteilt die wartenden Aufträge neu und sagt, wie alle ausgingen',
+  'the samples of a job do not give its verdicts, or it could not be judged':
+    'die Messpunkte eines Auftrags ergeben nicht seine Urteile, oder er ließ sich nicht beurteilen',
+  'how long it is good': 'wie lange es gilt',
+  'of this log alone, as "plugmark archive stations" prints it':
+    'nur dieses Logbuchs, wie "plugmark archive stations" es ausgibt',
+  'whom the token is given to': 'wem das Token gegeben wird',
+  'whose records may be read': 'wessen Protokolle gelesen werden dürfen',
+  'prints a token with which somebody may ask the archive':
+    'gibt ein Token aus, mit dem jemand das Archiv abfragen darf',
+  'lists who may ask the archive, and until when': 'listet auf, wer das Archiv abfragen darf und bis wann',
+  'whom they were given to': 'wem sie gegeben wurden',
+  'whose records he could read': 'wessen Protokolle der Leser lesen konnte',
+  'takes back all tokens of a reader': 'nimmt alle Token eines Lesers zurück',
+  'so many, the newest': 'so viele, die neuesten',
+  'lists what was asked, by whom and when': 'listet auf, was abgefragt wurde, von wem und wann',
+  'write every reading that was judged again, as CSV': 'jeden neu beurteilten Messwert als CSV schreiben',
+  'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"':
+    'die letzte gute Prüfung, wenn die Logbücher sie offen lassen: NUMBER oder "NUMBER of DATE"',
+  'the archive': 'das Archiv',
+  'the serial number of the tool': 'die Seriennummer des Werkzeugs',
+  'judges again, over all stations of an archive, what a tool was used for; records nothing':
+    'beurteilt über alle Arbeitsplätze eines Archivs neu, wofür ein Werkzeug benutzt wurde; zeichnet nichts auf',
+  'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet':
+    'die Antwort als Datei, die auf .csv, .xlsx (eine Arbeitsmappe) oder .parquet endet',
+  'all stations of the archive there, instead of one station':
+    'alle Arbeitsplätze des Archivs dort, statt eines Arbeitsplatzes',
+  'of a serial port: bits a second': 'bei einem seriellen Anschluss: Bits pro Sekunde',
+  'as "devices scan" lists it, or a serial port':
+    'wie "devices scan" es auflistet, oder ein serieller Anschluss',
+  'how long the device is left untouched': 'wie lange das Gerät unberührt bleibt',
+  'its Bluetooth address or its serial port; left out: from captures':
+    'seine Bluetooth-Adresse oder sein serieller Anschluss; weggelassen: aus Aufnahmen',
+  'finds the profile of a device that nobody has documented, from what its display shows':
+    'findet das Profil eines Geräts, das niemand beschrieben hat, aus dem, was seine Anzeige zeigt',
+  'makes the witness cosign a log; a new key of a log retires the one before it':
+    'lässt den Zeugen ein Logbuch gegensignieren; ein neuer Signaturschlüssel eines Logbuchs löst den vorigen ab',
+  'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)':
+    'spielt die Werkzeuge eines Ablaufs: an einem virtuellen Bluetooth-Controller oder an Pseudoterminals (mit socat)',
+  'how long a pseudo-terminal waits before it sends': 'wie lange ein Pseudoterminal wartet, bevor es sendet',
+  'of a capture from a serial port: the name of the pseudo-terminal':
+    'bei einer Aufnahme von einem seriellen Anschluss: der Name des Pseudoterminals',
+  'of a Bluetooth capture: the service that it advertises; the busiest unless given':
+    'bei einer Bluetooth-Aufnahme: der Dienst, den es anzeigt; der meistbenutzte, wenn nicht angegeben',
+  'of a Bluetooth capture: the serial number that the device gives':
+    'bei einer Bluetooth-Aufnahme: die Seriennummer, die das Gerät nennt',
+  'of a Bluetooth capture: the Unix socket of the virtual controller':
+    'bei einer Bluetooth-Aufnahme: der Unix-Socket des virtuellen Controllers',
+  'the capture, of "plugmark devices record"': 'die Aufnahme, von "plugmark devices record"',
+  'plays a capture back as the device that sent it':
+    'spielt eine Aufnahme ab, als das Gerät, das sie gesendet hat',
+  'advertises {0}': 'zeigt {0} an',
+  'neither a device nor captures are named': 'weder ein Gerät noch Aufnahmen sind genannt',
+  'Name the address or the serial port of the device, or give --rest, --figure and --proof.':
+    'Die Adresse oder den seriellen Anschluss des Geräts nennen, oder --rest, --figure und --proof angeben.',
+  'The log {0} is signed by this key from now on; what its key of before signs is not cosigned any more.':
+    'Das Logbuch {0} wird von jetzt an mit diesem Schlüssel signiert; was sein voriger Schlüssel signiert, wird nicht mehr gegensigniert.',
+  'the one before it retired|the # before it retired': {
+    one: 'der vorige abgelöst',
+    other: 'die # vorigen abgelöst',
+  },
+  'key {0} since {1}': 'Schlüssel {0} seit {1}',
+  'this is the key of the witness itself, and nobody is his own witness':
+    'das ist der Schlüssel des Zeugen selbst, und niemand ist sein eigener Zeuge',
+  'Take what "plugmark log vkey" prints at the station.':
+    'Nehmen, was "plugmark log vkey" am Arbeitsplatz ausgibt.',
+  'this key of the log was retired here when a newer one was added, and it does not come back':
+    'dieser Schlüssel des Logbuchs wurde hier abgelöst, als ein neuerer dazukam, und er kommt nicht zurück',
+  'Take the key of now: "plugmark log vkey" at the station. Where the newer one was added by mistake, the station has to make a new key first: plugmark keys rotate':
+    'Den jetzigen Schlüssel nehmen: "plugmark log vkey" am Arbeitsplatz. Wurde der neuere aus Versehen hinzugefügt, muss der Arbeitsplatz zuerst einen neuen Schlüssel erzeugen: plugmark keys rotate',
+  'expected an address such as c2:00:00:00:00:01': 'erwartet wird eine Adresse wie c2:00:00:00:00:01',
+  'expected a name that begins with plugmark-driver-':
+    'erwartet wird ein Name, der mit plugmark-driver- beginnt',
+  'expected a version such as 1.0.0': 'erwartet wird eine Version wie 1.0.0',
+  'expected a JavaScript file of the package': 'erwartet wird eine JavaScript-Datei des Pakets',
+  'expected a figure above 0': 'erwartet wird eine Zahl über 0',
+  'expected a decimal figure in quotes, such as "0.01"':
+    'erwartet wird eine Dezimalzahl in Anführungszeichen, etwa "0.01"',
+  'expected a figure other than 0': 'erwartet wird eine Zahl, die nicht 0 ist',
+  'expected a decimal figure in quotes, such as "0.02"':
+    'erwartet wird eine Dezimalzahl in Anführungszeichen, etwa "0.02"',
+  'expected up to 32 printable characters of ASCII': 'erwartet werden bis zu 32 druckbare ASCII-Zeichen',
+  'expected a UUID of 4 digits, or of 32 with dashes':
+    'erwartet wird eine UUID aus 4 Ziffern, oder aus 32 mit Bindestrichen',
+  'expected whole bytes in hexadecimal digits': 'erwartet werden ganze Bytes in hexadezimalen Ziffern',
+  'expected a UUID in small digits without dashes':
+    'erwartet wird eine UUID in Kleinbuchstaben ohne Bindestriche',
+  'expected as many angles as counts': 'erwartet werden so viele Winkel wie Zählwerte',
+  'expected as many counts as stamps': 'erwartet werden so viele Zählwerte wie Zeitmarken',
 };

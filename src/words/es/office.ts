@@ -1978,4 +1978,103 @@ export const ENTRIES: Entries = {
   'the Bluetooth adapter could not be opened': 'no se pudo abrir el adaptador Bluetooth',
   'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
     'Mire la causa que se nombra aquí, inténtelo con otro usuario u otro adaptador, o trabaje con las herramientas simuladas.',
+  'The tool does not send what its profile says: not taken.':
+    'La herramienta no envía lo que dice su perfil: no se toma.',
+  'Reach the Bluetooth tools with {0} in front of a command.':
+    'Las herramientas Bluetooth se alcanzan con {0} delante de un comando.',
+  'on {0}': 'en {0}',
+  'at {0}': 'en la dirección {0}',
+  '{0}: gone for {1} ms': '{0}: ausente {1} ms',
+  'something lies here already, and is not overwritten by a socket':
+    'aquí ya hay algo, y un socket no lo sobrescribe',
+  'Name another socket, or remove it.': 'Nombre otro socket, o quítelo.',
+  'no socket can be made here': 'aquí no se puede crear un socket',
+  'Name a socket in a folder that you may write to, such as /tmp.':
+    'Nombre un socket en una carpeta donde pueda escribir, como /tmp.',
+  'judges again the jobs that wait for it, and says how all came out':
+    'vuelve a juzgar las órdenes que lo esperan, y dice qué resultó de todas',
+  'the samples of a job do not give its verdicts, or it could not be judged':
+    'las muestras de una orden no dan sus veredictos, o no se pudo juzgar',
+  'how long it is good': 'cuánto tiempo vale',
+  'of this log alone, as "plugmark archive stations" prints it':
+    'solo de este registro, como lo muestra "plugmark archive stations"',
+  'whom the token is given to': 'a quién se da el token',
+  'whose records may be read': 'de quién se pueden leer las actas',
+  'prints a token with which somebody may ask the archive':
+    'muestra un token con el que alguien puede consultar el archivo central',
+  'lists who may ask the archive, and until when':
+    'lista quién puede consultar el archivo central, y hasta cuándo',
+  'whom they were given to': 'a quién se dieron',
+  'whose records he could read': 'de quién podía leer las actas',
+  'takes back all tokens of a reader': 'retira todos los tokens de un lector',
+  'so many, the newest': 'tantas, las más recientes',
+  'lists what was asked, by whom and when': 'lista qué se consultó, quién y cuándo',
+  'write every reading that was judged again, as CSV': 'escribir cada lectura juzgada de nuevo, como CSV',
+  'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"':
+    'la última comprobación buena, si los registros la dejan abierta: NUMBER o "NUMBER of DATE"',
+  'the archive': 'el archivo central',
+  'the serial number of the tool': 'el número de serie de la herramienta',
+  'judges again, over all stations of an archive, what a tool was used for; records nothing':
+    'vuelve a juzgar, en todos los puestos de un archivo central, aquello para lo que se usó una herramienta; no registra nada',
+  'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet':
+    'la respuesta como archivo que termina en .csv, .xlsx (un libro de cálculo) o .parquet',
+  'all stations of the archive there, instead of one station':
+    'todos los puestos del archivo central que hay allí, en lugar de un puesto',
+  'of a serial port: bits a second': 'de un puerto serie: bits por segundo',
+  'as "devices scan" lists it, or a serial port': 'como lo lista "devices scan", o un puerto serie',
+  'how long the device is left untouched': 'cuánto tiempo se deja el aparato en reposo',
+  'its Bluetooth address or its serial port; left out: from captures':
+    'su dirección Bluetooth o su puerto serie; si se omite: de capturas',
+  'finds the profile of a device that nobody has documented, from what its display shows':
+    'encuentra el perfil de un aparato que nadie ha documentado, a partir de lo que muestra su pantalla',
+  'makes the witness cosign a log; a new key of a log retires the one before it':
+    'hace que el testigo cofirme un registro; una clave nueva de un registro retira la anterior',
+  'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)':
+    'hace funcionar las herramientas de un escenario: en un controlador Bluetooth virtual, o en pseudoterminales (con socat)',
+  'how long a pseudo-terminal waits before it sends': 'cuánto espera un pseudoterminal antes de enviar',
+  'of a capture from a serial port: the name of the pseudo-terminal':
+    'de una captura de un puerto serie: el nombre del pseudoterminal',
+  'of a Bluetooth capture: the service that it advertises; the busiest unless given':
+    'de una captura Bluetooth: el servicio que anuncia; el más activo si no se da',
+  'of a Bluetooth capture: the serial number that the device gives':
+    'de una captura Bluetooth: el número de serie que da el aparato',
+  'of a Bluetooth capture: the Unix socket of the virtual controller':
+    'de una captura Bluetooth: el socket Unix del controlador virtual',
+  'the capture, of "plugmark devices record"': 'la captura, de "plugmark devices record"',
+  'plays a capture back as the device that sent it': 'reproduce una captura como el aparato que la envió',
+  'advertises {0}': 'anuncia {0}',
+  'neither a device nor captures are named': 'no se nombran ni un aparato ni capturas',
+  'Name the address or the serial port of the device, or give --rest, --figure and --proof.':
+    'Nombre la dirección o el puerto serie del aparato, o dé --rest, --figure y --proof.',
+  'The log {0} is signed by this key from now on; what its key of before signs is not cosigned any more.':
+    'El registro {0} se firma con esta clave desde ahora; lo que firme su clave anterior ya no se cofirma.',
+  'the one before it retired|the # before it retired': {
+    one: 'la anterior retirada',
+    other: 'las # anteriores retiradas',
+  },
+  'key {0} since {1}': 'clave {0} desde {1}',
+  'this is the key of the witness itself, and nobody is his own witness':
+    'esta es la clave del propio testigo, y nadie es testigo de sí mismo',
+  'Take what "plugmark log vkey" prints at the station.':
+    'Tome lo que muestra "plugmark log vkey" en el puesto.',
+  'this key of the log was retired here when a newer one was added, and it does not come back':
+    'esta clave del registro se retiró aquí cuando se añadió una más nueva, y no vuelve',
+  'Take the key of now: "plugmark log vkey" at the station. Where the newer one was added by mistake, the station has to make a new key first: plugmark keys rotate':
+    'Tome la clave actual: "plugmark log vkey" en el puesto. Si la más nueva se añadió por error, el puesto tiene que crear primero una clave nueva: plugmark keys rotate',
+  'expected an address such as c2:00:00:00:00:01': 'se espera una dirección como c2:00:00:00:00:01',
+  'expected a name that begins with plugmark-driver-': 'se espera un nombre que empiece por plugmark-driver-',
+  'expected a version such as 1.0.0': 'se espera una versión como 1.0.0',
+  'expected a JavaScript file of the package': 'se espera un archivo JavaScript del paquete',
+  'expected a figure above 0': 'se espera una cifra mayor que 0',
+  'expected a decimal figure in quotes, such as "0.01"':
+    'se espera una cifra decimal entre comillas, como "0.01"',
+  'expected a figure other than 0': 'se espera una cifra distinta de 0',
+  'expected a decimal figure in quotes, such as "0.02"':
+    'se espera una cifra decimal entre comillas, como "0.02"',
+  'expected up to 32 printable characters of ASCII': 'se esperan hasta 32 caracteres ASCII imprimibles',
+  'expected a UUID of 4 digits, or of 32 with dashes': 'se espera un UUID de 4 cifras, o de 32 con guiones',
+  'expected whole bytes in hexadecimal digits': 'se esperan bytes enteros en cifras hexadecimales',
+  'expected a UUID in small digits without dashes': 'se espera un UUID en minúsculas sin guiones',
+  'expected as many angles as counts': 'se esperan tantos ángulos como cuentas',
+  'expected as many counts as stamps': 'se esperan tantas cuentas como marcas de tiempo',
 };

@@ -1985,4 +1985,104 @@ export const ENTRIES: Entries = {
   'the Bluetooth adapter could not be opened': "l'adaptateur Bluetooth n'a pas pu être ouvert",
   'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
     'Regarder la cause nommée ici, réessayer avec un autre utilisateur ou un autre adaptateur, ou travailler avec les outils simulés.',
+  'The tool does not send what its profile says: not taken.':
+    "L'outil n'envoie pas ce que dit son profil : pas pris.",
+  'Reach the Bluetooth tools with {0} in front of a command.':
+    'Atteindre les outils Bluetooth avec {0} devant une commande.',
+  'on {0}': 'sur {0}',
+  'at {0}': "à l'adresse {0}",
+  '{0}: gone for {1} ms': '{0} : absent pendant {1} ms',
+  'something lies here already, and is not overwritten by a socket':
+    "quelque chose est déjà là, et un socket ne l'écrase pas",
+  'Name another socket, or remove it.': "Nommer un autre socket, ou l'enlever.",
+  'no socket can be made here': 'aucun socket ne peut être créé ici',
+  'Name a socket in a folder that you may write to, such as /tmp.':
+    'Nommer un socket dans un dossier où vous pouvez écrire, comme /tmp.',
+  'judges again the jobs that wait for it, and says how all came out':
+    'juge à nouveau les ordres en attente, et dit ce que tous ont donné',
+  'the samples of a job do not give its verdicts, or it could not be judged':
+    "les échantillons d'un ordre ne donnent pas ses verdicts, ou il n'a pas pu être jugé",
+  'how long it is good': 'sa durée de validité',
+  'of this log alone, as "plugmark archive stations" prints it':
+    'de ce seul journal, comme "plugmark archive stations" l\'affiche',
+  'whom the token is given to': 'à qui le jeton est donné',
+  'whose records may be read': 'de qui les relevés peuvent être lus',
+  'prints a token with which somebody may ask the archive':
+    "affiche un jeton avec lequel quelqu'un peut interroger l'archive",
+  'lists who may ask the archive, and until when': "liste qui peut interroger l'archive, et jusqu'à quand",
+  'whom they were given to': 'à qui ils ont été donnés',
+  'whose records he could read': 'de qui il pouvait lire les relevés',
+  'takes back all tokens of a reader': "retire tous les jetons d'un lecteur",
+  'so many, the newest': 'autant, les plus récentes',
+  'lists what was asked, by whom and when': 'liste ce qui a été demandé, par qui et quand',
+  'write every reading that was judged again, as CSV': 'écrire chaque valeur jugée à nouveau, en CSV',
+  'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"':
+    'la dernière bonne vérification, si les journaux la laissent ouverte : NUMBER ou "NUMBER of DATE"',
+  'the archive': "l'archive",
+  'the serial number of the tool': "le numéro de série de l'outil",
+  'judges again, over all stations of an archive, what a tool was used for; records nothing':
+    "juge à nouveau, sur tous les postes d'une archive, ce à quoi un outil a servi ; n'enregistre rien",
+  'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet':
+    'la réponse en un fichier qui finit par .csv, .xlsx (un classeur) ou .parquet',
+  'all stations of the archive there, instead of one station':
+    "tous les postes de l'archive qui s'y trouve, au lieu d'un poste",
+  'of a serial port: bits a second': "d'un port série : bits par seconde",
+  'as "devices scan" lists it, or a serial port': 'comme "devices scan" le liste, ou un port série',
+  'how long the device is left untouched': "combien de temps l'appareil reste au repos",
+  'its Bluetooth address or its serial port; left out: from captures':
+    'son adresse Bluetooth ou son port série ; si omis : à partir de captures',
+  'finds the profile of a device that nobody has documented, from what its display shows':
+    "trouve le profil d'un appareil que personne n'a documenté, d'après ce que montre son écran",
+  'makes the witness cosign a log; a new key of a log retires the one before it':
+    "fait cosigner un journal par le témoin ; une nouvelle clé d'un journal retire la précédente",
+  'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)':
+    "joue les outils d'un scénario : sur un contrôleur Bluetooth virtuel, ou sur des pseudo-terminaux (avec socat)",
+  'how long a pseudo-terminal waits before it sends':
+    "combien de temps un pseudo-terminal attend avant d'envoyer",
+  'of a capture from a serial port: the name of the pseudo-terminal':
+    "d'une capture d'un port série : le nom du pseudo-terminal",
+  'of a Bluetooth capture: the service that it advertises; the busiest unless given':
+    "d'une capture Bluetooth : le service qu'il annonce ; le plus actif si omis",
+  'of a Bluetooth capture: the serial number that the device gives':
+    "d'une capture Bluetooth : le numéro de série que donne l'appareil",
+  'of a Bluetooth capture: the Unix socket of the virtual controller':
+    "d'une capture Bluetooth : le socket Unix du contrôleur virtuel",
+  'the capture, of "plugmark devices record"': 'la capture, de "plugmark devices record"',
+  'plays a capture back as the device that sent it': "rejoue une capture comme l'appareil qui l'a envoyée",
+  'advertises {0}': 'annonce {0}',
+  'neither a device nor captures are named': 'ni appareil ni captures ne sont nommés',
+  'Name the address or the serial port of the device, or give --rest, --figure and --proof.':
+    "Nommer l'adresse ou le port série de l'appareil, ou donner --rest, --figure et --proof.",
+  'The log {0} is signed by this key from now on; what its key of before signs is not cosigned any more.':
+    "Le journal {0} est signé par cette clé à partir de maintenant ; ce que signe sa clé d'avant n'est plus cosigné.",
+  'the one before it retired|the # before it retired': {
+    one: 'la précédente retirée',
+    other: 'les # précédentes retirées',
+  },
+  'key {0} since {1}': 'clé {0} depuis {1}',
+  'this is the key of the witness itself, and nobody is his own witness':
+    "c'est la clé du témoin lui-même, et personne n'est son propre témoin",
+  'Take what "plugmark log vkey" prints at the station.':
+    'Prendre ce que "plugmark log vkey" affiche au poste.',
+  'this key of the log was retired here when a newer one was added, and it does not come back':
+    'cette clé du journal a été retirée ici quand une plus récente a été ajoutée, et elle ne revient pas',
+  'Take the key of now: "plugmark log vkey" at the station. Where the newer one was added by mistake, the station has to make a new key first: plugmark keys rotate':
+    'Prendre la clé actuelle : "plugmark log vkey" au poste. Si la plus récente a été ajoutée par erreur, le poste doit d\'abord créer une nouvelle clé : plugmark keys rotate',
+  'expected an address such as c2:00:00:00:00:01': 'attendu : une adresse comme c2:00:00:00:00:01',
+  'expected a name that begins with plugmark-driver-': 'attendu : un nom qui commence par plugmark-driver-',
+  'expected a version such as 1.0.0': 'attendu : une version comme 1.0.0',
+  'expected a JavaScript file of the package': 'attendu : un fichier JavaScript du paquet',
+  'expected a figure above 0': 'attendu : un nombre au-dessus de 0',
+  'expected a decimal figure in quotes, such as "0.01"':
+    'attendu : un nombre décimal entre guillemets, comme "0.01"',
+  'expected a figure other than 0': 'attendu : un nombre autre que 0',
+  'expected a decimal figure in quotes, such as "0.02"':
+    'attendu : un nombre décimal entre guillemets, comme "0.02"',
+  'expected up to 32 printable characters of ASCII': "attendu : jusqu'à 32 caractères ASCII imprimables",
+  'expected a UUID of 4 digits, or of 32 with dashes':
+    'attendu : un UUID de 4 chiffres, ou de 32 avec tirets',
+  'expected whole bytes in hexadecimal digits': 'attendu : des octets entiers en chiffres hexadécimaux',
+  'expected a UUID in small digits without dashes': 'attendu : un UUID en minuscules sans tirets',
+  'expected as many angles as counts': "attendu : autant d'angles que de comptes",
+  'expected as many counts as stamps': 'attendu : autant de comptes que de marques de temps',
 };
