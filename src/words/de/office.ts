@@ -2121,4 +2121,127 @@ export const ENTRIES: Entries = {
     'erwartet wird eine UUID in Kleinbuchstaben ohne Bindestriche',
   'expected as many angles as counts': 'erwartet werden so viele Winkel wie Zählwerte',
   'expected as many counts as stamps': 'erwartet werden so viele Zählwerte wie Zeitmarken',
+  'below 0 where bit {0} of byte {1} is set': 'unter 0, wo Bit {0} von Byte {1} gesetzt ist',
+  'big end first': 'höchstwertiges Byte zuerst',
+  'little end first': 'niederwertigstes Byte zuerst',
+  '{0} at byte {1} ({2})': '{0} ab Byte {1} ({2})',
+  '{0} samples': '{0} Messpunkte',
+  'Measure a large gap and hold it.': 'Einen großen Elektrodenabstand messen und halten.',
+  'Measure a small gap and hold it.': 'Einen kleinen Elektrodenabstand messen und halten.',
+  'Measure another gap and hold it.': 'Einen anderen Elektrodenabstand messen und halten.',
+  'Pull once against the tightening direction; give that figure with a minus.':
+    'Einmal gegen die Anziehrichtung ziehen; diesen Wert mit einem Minus angeben.',
+  'Pull once more, to any other torque: it proves the profile.':
+    'Noch einmal ziehen, auf irgendein anderes Drehmoment: es beweist das Profil.',
+  'Pull once to a large torque.': 'Einmal auf ein großes Drehmoment ziehen.',
+  'Pull once to a small torque and let go.': 'Einmal auf ein kleines Drehmoment ziehen und loslassen.',
+  '{0} figures did not tell these apart: {1}.': '{0} Werte haben diese nicht unterschieden: {1}.',
+  'A number follows the figures, but bytes {0} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.':
+    'Eine Zahl folgt den Werten, aber die Bytes {0} des Telegramms ändern sich, und nichts erklärt sie. Sie könnten sagen, dass die Zahl nicht zählt; darum wird kein Profil geschrieben.',
+  'Give one more figure, clearly above {0} {1}.': 'Noch einen Wert angeben, deutlich über {0} {1}.',
+  'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.':
+    'Keine Zahl in seinen Telegrammen folgt den Werten. Das Gerät verschlüsselt vielleicht, was es sendet, oder berechnet es auf eine Art, die sich nicht beschreiben lässt.',
+  'No way was found to cut what it sends into frames. It may send too little, or nothing regular.':
+    'Es fand sich kein Weg, was es sendet in Telegramme zu zerlegen. Vielleicht sendet es zu wenig oder nichts Regelmäßiges.',
+  'Pull once against the tightening direction, and give that figure with a minus.':
+    'Einmal gegen die Anziehrichtung ziehen und diesen Wert mit einem Minus angeben.',
+  'The only layout that explains the others ({0}) does not read the figure that was kept back: {1} {2}. Nothing was written.':
+    'Der einzige Aufbau, der die anderen erklärt ({0}), liest den zurückgehaltenen Wert nicht: {1} {2}. Nichts wurde geschrieben.',
+  'Three figures at least are needed, and one to prove it with; there are {0}.':
+    'Mindestens drei Werte sind nötig, und einer, um es zu beweisen; es gibt {0}.',
+  'figure {0} of the line, in {1}': 'Zahl {0} der Zeile, in {1}',
+  'Ask again.': 'Noch einmal abfragen.',
+  'Ask for a shorter time with --from and --to, or for less.':
+    'Mit --from und --to eine kürzere Zeit abfragen, oder weniger.',
+  'Ask whoever runs the archive for one (plugmark archive reader), and give it in {0}.':
+    'Beim Betreiber des Archivs eines erbitten (plugmark archive reader) und es in {0} angeben.',
+  'Bring the program here and at the archive to the same version.':
+    'Das Programm hier und beim Archiv auf dieselbe Version bringen.',
+  'Have it looked at by whoever runs the archive.': 'Den Betreiber des Archivs nachsehen lassen.',
+  'Not in the answer: the newest entries of {0}. Have it looked at by whoever runs the archive: plugmark archive check.':
+    'Nicht in der Antwort: die neuesten Einträge von {0}. Den Betreiber des Archivs nachsehen lassen: plugmark archive check.',
+  'Try again in a minute.': 'In einer Minute noch einmal versuchen.',
+  'its answer broke off': 'seine Antwort brach ab',
+  'the answer would be too long': 'die Antwort wäre zu lang',
+  'the archive did not answer the question: it answered {0}':
+    'das Archiv hat die Frage nicht beantwortet: es antwortete {0}',
+  'the archive does not know the token of this reader, or its time is over':
+    'das Archiv kennt das Token dieses Lesers nicht, oder seine Zeit ist abgelaufen',
+  'too many questions were asked in a short time': 'in kurzer Zeit wurden zu viele Fragen gestellt',
+  'what the archive answered is not what this version of the program reads':
+    'was das Archiv antwortete, ist nicht, was diese Version des Programms liest',
+  '# job judged again|# jobs judged again': {
+    one: '# Auftrag neu beurteilt',
+    other: '# Aufträge neu beurteilt',
+  },
+  'NOT JUDGED: it has more entries or attempts than a record may have':
+    'NICHT BEURTEILT: er hat mehr Einträge oder Versuche, als ein Protokoll haben darf',
+  'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
+    'NICHT BEURTEILT: seine Einträge sind kein Auftrag, den ein Arbeitsplatz schrieb, oder von einer neueren Version des Programms',
+  'NOT JUDGED: no version of the program has rules of that name':
+    'NICHT BEURTEILT: keine Version des Programms hat Regeln dieses Namens',
+  'NOT THE SAME: the samples do not give its event {0} ({1})':
+    'NICHT DIESELBEN: die Messpunkte ergeben nicht sein Ereignis {0} ({1})',
+  'not judged: its rules are of a newer version of the program':
+    'nicht beurteilt: seine Regeln sind von einer neueren Version des Programms',
+  'the same verdicts': 'dieselben Urteile',
+  '{0}, opened in entry {1}: {2}': '{0}, eröffnet in Eintrag {1}: {2}',
+  '{0}: {1}, {2} with the same verdicts': '{0}: {1}, {2} mit denselben Urteilen',
+  'Make another one when its time is over.': 'Ein neues ausgeben, wenn seine Zeit abgelaufen ist.',
+  'Nobody has asked this archive yet.': 'Noch niemand hat dieses Archiv abgefragt.',
+  'Nobody may ask this archive.': 'Niemand darf dieses Archiv abfragen.',
+  'See "plugmark archive readers".': 'Siehe "plugmark archive readers".',
+  'See "plugmark archive stations".': 'Siehe "plugmark archive stations".',
+  'Until {0} whoever has it reads all records of {1}, names and plates with them. There: {2}=TOKEN plugmark ask --archive URL':
+    'Bis {0} liest, wer es hat, alle Protokolle von {1}, mit Namen und Kennzeichen. Dort: {2}=TOKEN plugmark ask --archive URL',
+  '"{0}" has no token': '"{0}" hat kein Token',
+  'a token is good for {0} days at most': 'ein Token gilt höchstens {0} Tage',
+  'all stations': 'alle Arbeitsplätze',
+  'may read': 'darf lesen',
+  'no station of "{0}" has joined': 'von "{0}" ist kein Arbeitsplatz beigetreten',
+  question: 'Frage',
+  reader: 'Leser',
+  tenant: 'Mandant',
+  'that tenant has no such log': 'dieser Mandant hat kein solches Logbuch',
+  'time (UTC)': 'Zeit (UTC)',
+  until: 'bis',
+  '{0} reads nothing more. What was read before is in "plugmark archive reads".':
+    '{0} liest nichts mehr. Was vorher gelesen wurde, steht in "plugmark archive reads".',
+  'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
+    'Bei seinem Betreiber eines erbitten (plugmark archive reader) und es in {0} angeben.',
+  'Token of a reader of {0}: ': 'Token eines Lesers von {0}: ',
+  'an archive answers only whoever has the token of a reader':
+    'ein Archiv antwortet nur dem, der das Token eines Lesers hat',
+  'Reach it with {0} in front of a command. Ctrl-C ends it.':
+    'Erreichbar mit {0} vor einem Befehl. Strg-C beendet es.',
+  'Record the device while it sends.': 'Das Gerät aufzeichnen, während es sendet.',
+  'somebody listens: it plays from the beginning': 'jemand hört zu: es spielt von Anfang an',
+  'the device': 'das Gerät',
+  'the link ended before all was sent': 'die Verbindung endete, bevor alles gesendet war',
+  '{0} at {1}, serial number {2}': '{0} unter {1}, Seriennummer {2}',
+  '{0} on {1}; it sends in {2} s': '{0} auf {1}; es sendet in {2} s',
+  '{0} packets sent': '{0} Pakete gesendet',
+  'Close the gauge, or leave it as it is. Enter, and leave it untouched. ':
+    'Die Lehre schließen oder lassen, wie sie ist. Enter, und sie unberührt lassen. ',
+  'Give one line for each question, with the figure of the display.':
+    'Für jede Frage eine Zeile angeben, mit dem Wert der Anzeige.',
+  'Keep it near, switched on and charged, and begin again.':
+    'Es in der Nähe halten, eingeschaltet und geladen, und von vorn beginnen.',
+  'Lay the wrench down. Enter, and leave it untouched. ':
+    'Den Drehmomentschlüssel hinlegen. Enter, und ihn unberührt lassen. ',
+  'Linked with {0}.': 'Verbunden mit {0}.',
+  'Listening at {0}, {1} baud.': 'Höre auf {0}, {1} Baud.',
+  'One layout explains all of it so far: {0}.': 'Ein Aufbau erklärt bisher alles: {0}.',
+  'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.':
+    'Es einschalten und so einstellen, dass es von selbst sendet. Eines, das nur auf Anfrage sendet, kann nicht angelernt werden.',
+  'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.':
+    'Das ist keine Zahl. Wie auf der Anzeige eingeben, zum Beispiel 25.34; "back" nimmt die letzte zurück.',
+  'Was the last figure mistyped? Type "back" to give it again; Enter ends. ':
+    'War der letzte Wert vertippt? "back" eingeben, um ihn neu anzugeben; Enter beendet. ',
+  'the device has gone in the middle of the lesson': 'das Gerät ist mitten im Anlernen verschwunden',
+  'the device sent nothing while it lay untouched': 'das Gerät sendete nichts, während es unberührt lag',
+  'this is not a figure': 'das ist keine Zahl',
+  '{0} layouts explain all of it so far:': '{0} Aufbauten erklären bisher alles:',
+  '{0}. {1} Then type what its display showed, in {2}: ':
+    '{0}. {1} Dann eingeben, was die Anzeige zeigte, in {2}: ',
 };

@@ -521,6 +521,6 @@ export const ENTRIES: Entries = {
   'two keys follow the same one, and a key names only one that takes its place':
     'zwei Schlüssel folgen demselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'this policy lies in a package, and nobody says in his own package whom to trust':
-    'diese Regel liegt in einem Paket, und niemand sagt im eigenen Paket, wem zu vertrauen ist',
+    'diese Richtlinie liegt in einem Paket, und niemand sagt im eigenen Paket, wem zu vertrauen ist',
   'Name with --policy one of your own.': 'Mit --policy eine eigene angeben.',
 };

@@ -2077,4 +2077,126 @@ export const ENTRIES: Entries = {
   'expected a UUID in small digits without dashes': 'se espera un UUID en minúsculas sin guiones',
   'expected as many angles as counts': 'se esperan tantos ángulos como cuentas',
   'expected as many counts as stamps': 'se esperan tantas cuentas como marcas de tiempo',
+  'below 0 where bit {0} of byte {1} is set': 'bajo 0 donde el bit {0} del byte {1} está a 1',
+  'big end first': 'byte más significativo primero',
+  'little end first': 'byte menos significativo primero',
+  '{0} at byte {1} ({2})': '{0} en el byte {1} ({2})',
+  '{0} samples': '{0} muestras',
+  'Measure a large gap and hold it.': 'Mida una separación grande y manténgala.',
+  'Measure a small gap and hold it.': 'Mida una separación pequeña y manténgala.',
+  'Measure another gap and hold it.': 'Mida otra separación y manténgala.',
+  'Pull once against the tightening direction; give that figure with a minus.':
+    'Tire una vez en contra del sentido de apriete; dé esa cifra con un menos.',
+  'Pull once more, to any other torque: it proves the profile.':
+    'Tire una vez más, hasta cualquier otro par: demuestra el perfil.',
+  'Pull once to a large torque.': 'Tire una vez hasta un par grande.',
+  'Pull once to a small torque and let go.': 'Tire una vez hasta un par pequeño y suelte.',
+  '{0} figures did not tell these apart: {1}.': '{0} cifras no distinguieron estas: {1}.',
+  'A number follows the figures, but bytes {0} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.':
+    'Un número sigue a las cifras, pero los bytes {0} de la trama cambian y nada los explica. Podrían decir que el número no cuenta, así que no se escribe ningún perfil.',
+  'Give one more figure, clearly above {0} {1}.': 'Dé una cifra más, claramente mayor que {0} {1}.',
+  'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.':
+    'Ningún número de sus tramas sigue a las cifras. Quizá el aparato cifra lo que envía, o lo calcula de un modo que no se puede describir.',
+  'No way was found to cut what it sends into frames. It may send too little, or nothing regular.':
+    'No se halló manera de cortar en tramas lo que envía. Quizá envía muy poco, o nada regular.',
+  'Pull once against the tightening direction, and give that figure with a minus.':
+    'Tire una vez en contra del sentido de apriete, y dé esa cifra con un menos.',
+  'The only layout that explains the others ({0}) does not read the figure that was kept back: {1} {2}. Nothing was written.':
+    'La única estructura que explica las demás ({0}) no lee la cifra que se reservó: {1} {2}. No se escribió nada.',
+  'Three figures at least are needed, and one to prove it with; there are {0}.':
+    'Se necesitan al menos tres cifras, y una para demostrarlo; hay {0}.',
+  'figure {0} of the line, in {1}': 'cifra {0} de la línea, en {1}',
+  'Ask again.': 'Consulte de nuevo.',
+  'Ask for a shorter time with --from and --to, or for less.':
+    'Pida un tiempo más corto con --from y --to, o menos.',
+  'Ask whoever runs the archive for one (plugmark archive reader), and give it in {0}.':
+    'Pida uno a quien lleva el archivo central (plugmark archive reader), y delo en {0}.',
+  'Bring the program here and at the archive to the same version.':
+    'Ponga el programa de aquí y el del archivo central en la misma versión.',
+  'Have it looked at by whoever runs the archive.': 'Haga que lo revise quien lleva el archivo central.',
+  'Not in the answer: the newest entries of {0}. Have it looked at by whoever runs the archive: plugmark archive check.':
+    'No está en la respuesta: las entradas más recientes de {0}. Haga que lo revise quien lleva el archivo central: plugmark archive check.',
+  'Try again in a minute.': 'Inténtelo de nuevo dentro de un minuto.',
+  'its answer broke off': 'su respuesta se cortó',
+  'the answer would be too long': 'la respuesta sería demasiado larga',
+  'the archive did not answer the question: it answered {0}':
+    'el archivo central no contestó a la pregunta: respondió {0}',
+  'the archive does not know the token of this reader, or its time is over':
+    'el archivo central no conoce el token de este lector, o ya caducó',
+  'too many questions were asked in a short time': 'se hicieron demasiadas preguntas en poco tiempo',
+  'what the archive answered is not what this version of the program reads':
+    'lo que respondió el archivo central no es lo que lee esta versión del programa',
+  '# job judged again|# jobs judged again': {
+    one: '# orden juzgada de nuevo',
+    other: '# órdenes juzgadas de nuevo',
+  },
+  'NOT JUDGED: it has more entries or attempts than a record may have':
+    'NO JUZGADA: tiene más entradas o intentos de los que puede tener un acta',
+  'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
+    'NO JUZGADA: sus entradas no son una orden que escribiera un puesto, o son de una versión más nueva del programa',
+  'NOT JUDGED: no version of the program has rules of that name':
+    'NO JUZGADA: ninguna versión del programa tiene reglas con ese nombre',
+  'NOT THE SAME: the samples do not give its event {0} ({1})':
+    'NO LOS MISMOS: las muestras no dan su suceso {0} ({1})',
+  'not judged: its rules are of a newer version of the program':
+    'no juzgada: sus reglas son de una versión más nueva del programa',
+  'the same verdicts': 'los mismos veredictos',
+  '{0}, opened in entry {1}: {2}': '{0}, abierta en la entrada {1}: {2}',
+  '{0}: {1}, {2} with the same verdicts': '{0}: {1}, {2} con los mismos veredictos',
+  'Make another one when its time is over.': 'Cree otro cuando haya caducado.',
+  'Nobody has asked this archive yet.': 'Aún nadie ha consultado este archivo central.',
+  'Nobody may ask this archive.': 'Nadie puede consultar este archivo central.',
+  'See "plugmark archive readers".': 'Vea "plugmark archive readers".',
+  'See "plugmark archive stations".': 'Vea "plugmark archive stations".',
+  'Until {0} whoever has it reads all records of {1}, names and plates with them. There: {2}=TOKEN plugmark ask --archive URL':
+    'Hasta el {0} quien lo tenga lee todas las actas de {1}, con nombres y matrículas. Allí: {2}=TOKEN plugmark ask --archive URL',
+  '"{0}" has no token': '"{0}" no tiene token',
+  'a token is good for {0} days at most': 'un token vale como mucho {0} días',
+  'all stations': 'todos los puestos',
+  'may read': 'puede leer',
+  'no station of "{0}" has joined': 'no se ha unido ningún puesto de "{0}"',
+  question: 'pregunta',
+  reader: 'lector',
+  tenant: 'inquilino',
+  'that tenant has no such log': 'ese inquilino no tiene tal registro',
+  'time (UTC)': 'hora (UTC)',
+  until: 'hasta',
+  '{0} reads nothing more. What was read before is in "plugmark archive reads".':
+    '{0} ya no lee nada. Lo que leyó antes está en "plugmark archive reads".',
+  'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
+    'Pida uno a quien lo lleva (plugmark archive reader), y delo en {0}.',
+  'Token of a reader of {0}: ': 'Token de un lector de {0}: ',
+  'an archive answers only whoever has the token of a reader':
+    'un archivo central solo responde a quien tiene el token de un lector',
+  'Reach it with {0} in front of a command. Ctrl-C ends it.':
+    'Se alcanza con {0} delante de un comando. Ctrl-C lo termina.',
+  'Record the device while it sends.': 'Grabe el aparato mientras envía.',
+  'somebody listens: it plays from the beginning': 'alguien escucha: se reproduce desde el principio',
+  'the device': 'el aparato',
+  'the link ended before all was sent': 'el enlace terminó antes de enviarlo todo',
+  '{0} at {1}, serial number {2}': '{0} en la dirección {1}, número de serie {2}',
+  '{0} on {1}; it sends in {2} s': '{0} en {1}; envía dentro de {2} s',
+  '{0} packets sent': '{0} paquetes enviados',
+  'Close the gauge, or leave it as it is. Enter, and leave it untouched. ':
+    'Cierre el calibre, o déjelo como está. Enter, y no lo toque. ',
+  'Give one line for each question, with the figure of the display.':
+    'Dé una línea por cada pregunta, con la cifra de la pantalla.',
+  'Keep it near, switched on and charged, and begin again.':
+    'Téngalo cerca, encendido y cargado, y empiece de nuevo.',
+  'Lay the wrench down. Enter, and leave it untouched. ': 'Deje la llave en reposo. Enter, y no la toque. ',
+  'Linked with {0}.': 'Enlazado con {0}.',
+  'Listening at {0}, {1} baud.': 'Escuchando en {0}, {1} baudios.',
+  'One layout explains all of it so far: {0}.': 'Una estructura lo explica todo hasta ahora: {0}.',
+  'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.':
+    'Enciéndalo y ajústelo para que envíe por sí mismo. A uno que solo envía lo que se le pide no se le puede tomar el perfil.',
+  'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.':
+    'Eso no es una cifra. Escríbala como la mostró la pantalla, por ejemplo 25.34; "back" retira la última.',
+  'Was the last figure mistyped? Type "back" to give it again; Enter ends. ':
+    '¿Se escribió mal la última cifra? Escriba "back" para darla otra vez; Enter termina. ',
+  'the device has gone in the middle of the lesson': 'el aparato desapareció en mitad del aprendizaje',
+  'the device sent nothing while it lay untouched': 'el aparato no envió nada mientras estaba en reposo',
+  'this is not a figure': 'esto no es una cifra',
+  '{0} layouts explain all of it so far:': '{0} estructuras lo explican todo hasta ahora:',
+  '{0}. {1} Then type what its display showed, in {2}: ':
+    '{0}. {1} Luego escriba lo que mostró su pantalla, en {2}: ',
 };

@@ -2085,4 +2085,127 @@ export const ENTRIES: Entries = {
   'expected a UUID in small digits without dashes': 'attendu : un UUID en minuscules sans tirets',
   'expected as many angles as counts': "attendu : autant d'angles que de comptes",
   'expected as many counts as stamps': 'attendu : autant de comptes que de marques de temps',
+  'below 0 where bit {0} of byte {1} is set': "sous 0 où le bit {0} de l'octet {1} est à 1",
+  'big end first': "octet de poids fort d'abord",
+  'little end first': "octet de poids faible d'abord",
+  '{0} at byte {1} ({2})': "{0} à l'octet {1} ({2})",
+  '{0} samples': '{0} échantillons',
+  'Measure a large gap and hold it.': 'Mesurer un grand écartement et tenir.',
+  'Measure a small gap and hold it.': 'Mesurer un petit écartement et tenir.',
+  'Measure another gap and hold it.': 'Mesurer un autre écartement et tenir.',
+  'Pull once against the tightening direction; give that figure with a minus.':
+    'Tirer une fois contre le sens de serrage ; donner cette valeur avec un moins.',
+  'Pull once more, to any other torque: it proves the profile.':
+    "Tirer encore une fois, à n'importe quel autre couple : il prouve le profil.",
+  'Pull once to a large torque.': "Tirer une fois jusqu'à un grand couple.",
+  'Pull once to a small torque and let go.': "Tirer une fois jusqu'à un petit couple et relâcher.",
+  '{0} figures did not tell these apart: {1}.': "{0} valeurs n'ont pas départagé ceux-ci : {1}.",
+  'A number follows the figures, but bytes {0} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.':
+    "Un nombre suit les valeurs, mais les octets {0} de la trame changent et rien ne les explique. Ils pourraient dire que le nombre ne compte pas ; aucun profil n'est donc écrit.",
+  'Give one more figure, clearly above {0} {1}.':
+    'Donner une valeur de plus, nettement au-dessus de {0} {1}.',
+  'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.':
+    "Aucun nombre dans ses trames ne suit les valeurs. L'appareil chiffre peut-être ce qu'il envoie, ou le calcule d'une façon qui ne peut pas être décrite.",
+  'No way was found to cut what it sends into frames. It may send too little, or nothing regular.':
+    "Aucun moyen n'a été trouvé de découper en trames ce qu'il envoie. Il envoie peut-être trop peu, ou rien de régulier.",
+  'Pull once against the tightening direction, and give that figure with a minus.':
+    'Tirer une fois contre le sens de serrage, et donner cette valeur avec un moins.',
+  'The only layout that explains the others ({0}) does not read the figure that was kept back: {1} {2}. Nothing was written.':
+    "La seule structure qui explique les autres ({0}) ne lit pas la valeur gardée pour la preuve : {1} {2}. Rien n'a été écrit.",
+  'Three figures at least are needed, and one to prove it with; there are {0}.':
+    'Il faut au moins trois valeurs, et une pour la preuve ; il y en a {0}.',
+  'figure {0} of the line, in {1}': 'nombre {0} de la ligne, en {1}',
+  'Ask again.': 'Demander de nouveau.',
+  'Ask for a shorter time with --from and --to, or for less.':
+    'Demander une période plus courte avec --from et --to, ou moins.',
+  'Ask whoever runs the archive for one (plugmark archive reader), and give it in {0}.':
+    "En demander un à qui tient l'archive (plugmark archive reader), et le donner dans {0}.",
+  'Bring the program here and at the archive to the same version.':
+    "Mettre le programme ici et celui de l'archive à la même version.",
+  'Have it looked at by whoever runs the archive.': "Le faire examiner par qui tient l'archive.",
+  'Not in the answer: the newest entries of {0}. Have it looked at by whoever runs the archive: plugmark archive check.':
+    "Pas dans la réponse : les entrées les plus récentes de {0}. Faire examiner par qui tient l'archive : plugmark archive check.",
+  'Try again in a minute.': 'Réessayer dans une minute.',
+  'its answer broke off': "sa réponse s'est interrompue",
+  'the answer would be too long': 'la réponse serait trop longue',
+  'the archive did not answer the question: it answered {0}':
+    "l'archive n'a pas répondu à la question : elle a répondu {0}",
+  'the archive does not know the token of this reader, or its time is over':
+    "l'archive ne connaît pas le jeton de ce lecteur, ou il a expiré",
+  'too many questions were asked in a short time': 'trop de questions ont été posées en peu de temps',
+  'what the archive answered is not what this version of the program reads':
+    "ce que l'archive a répondu n'est pas ce que lit cette version du programme",
+  '# job judged again|# jobs judged again': {
+    one: '# ordre jugé à nouveau',
+    other: '# ordres jugés à nouveau',
+  },
+  'NOT JUDGED: it has more entries or attempts than a record may have':
+    "PAS JUGÉ : il a plus d'entrées ou d'essais qu'un relevé ne peut en avoir",
+  'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
+    "PAS JUGÉ : ses entrées ne sont pas un ordre qu'un poste a écrit, ou sont d'une version plus récente du programme",
+  'NOT JUDGED: no version of the program has rules of that name':
+    "PAS JUGÉ : aucune version du programme n'a de règles de ce nom",
+  'NOT THE SAME: the samples do not give its event {0} ({1})':
+    'PAS LES MÊMES : les échantillons ne donnent pas son événement {0} ({1})',
+  'not judged: its rules are of a newer version of the program':
+    "pas jugé : ses règles sont d'une version plus récente du programme",
+  'the same verdicts': 'les mêmes verdicts',
+  '{0}, opened in entry {1}: {2}': "{0}, ouvert à l'entrée {1} : {2}",
+  '{0}: {1}, {2} with the same verdicts': '{0} : {1}, {2} avec les mêmes verdicts',
+  'Make another one when its time is over.': 'En faire un autre quand il aura expiré.',
+  'Nobody has asked this archive yet.': "Personne n'a encore interrogé cette archive.",
+  'Nobody may ask this archive.': 'Personne ne peut interroger cette archive.',
+  'See "plugmark archive readers".': 'Voir "plugmark archive readers".',
+  'See "plugmark archive stations".': 'Voir "plugmark archive stations".',
+  'Until {0} whoever has it reads all records of {1}, names and plates with them. There: {2}=TOKEN plugmark ask --archive URL':
+    "Jusqu'au {0}, qui l'a lit tous les relevés de {1}, noms et plaques compris. Là-bas : {2}=TOKEN plugmark ask --archive URL",
+  '"{0}" has no token': '"{0}" n\'a pas de jeton',
+  'a token is good for {0} days at most': 'un jeton vaut au plus {0} jours',
+  'all stations': 'tous les postes',
+  'may read': 'peut lire',
+  'no station of "{0}" has joined': 'aucun poste de "{0}" n\'a rejoint',
+  question: 'question',
+  reader: 'lecteur',
+  tenant: 'locataire',
+  'that tenant has no such log': "ce locataire n'a pas de tel journal",
+  'time (UTC)': 'heure (UTC)',
+  until: "jusqu'au",
+  '{0} reads nothing more. What was read before is in "plugmark archive reads".':
+    '{0} ne lit plus rien. Ce qui a été lu avant est dans "plugmark archive reads".',
+  'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
+    'En demander un à qui la tient (plugmark archive reader), et le donner dans {0}.',
+  'Token of a reader of {0}: ': "Jeton d'un lecteur de {0} : ",
+  'an archive answers only whoever has the token of a reader':
+    "une archive ne répond qu'à qui a le jeton d'un lecteur",
+  'Reach it with {0} in front of a command. Ctrl-C ends it.':
+    "L'atteindre avec {0} devant une commande. Ctrl-C y met fin.",
+  'Record the device while it sends.': "Enregistrer l'appareil pendant qu'il envoie.",
+  'somebody listens: it plays from the beginning': "quelqu'un écoute : lecture depuis le début",
+  'the device': "l'appareil",
+  'the link ended before all was sent': 'la liaison a pris fin avant que tout soit envoyé',
+  '{0} at {1}, serial number {2}': "{0} à l'adresse {1}, numéro de série {2}",
+  '{0} on {1}; it sends in {2} s': '{0} sur {1} ; envoi dans {2} s',
+  '{0} packets sent': '{0} paquets envoyés',
+  'Close the gauge, or leave it as it is. Enter, and leave it untouched. ':
+    'Fermer la jauge, ou la laisser telle quelle. Enter, et ne pas y toucher. ',
+  'Give one line for each question, with the figure of the display.':
+    "Donner une ligne pour chaque question, avec la valeur de l'écran.",
+  'Keep it near, switched on and charged, and begin again.':
+    'Le garder près, allumé et chargé, et recommencer.',
+  'Lay the wrench down. Enter, and leave it untouched. ': 'Poser la clé. Enter, et ne pas y toucher. ',
+  'Linked with {0}.': 'Lié à {0}.',
+  'Listening at {0}, {1} baud.': 'Écoute sur {0}, {1} bauds.',
+  'One layout explains all of it so far: {0}.': "Une structure explique le tout jusqu'ici : {0}.",
+  'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.':
+    "L'allumer et le régler pour qu'il envoie de lui-même. Un appareil qui n'envoie que sur demande ne peut pas être appris.",
+  'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.':
+    "Ce n'est pas un nombre. Le saisir comme l'écran l'a montré, par exemple 25.34 ; \"back\" retire le dernier.",
+  'Was the last figure mistyped? Type "back" to give it again; Enter ends. ':
+    'La dernière valeur est-elle une faute de frappe ? Saisir "back" pour la redonner ; Enter termine. ',
+  'the device has gone in the middle of the lesson': "l'appareil a disparu au milieu de l'apprentissage",
+  'the device sent nothing while it lay untouched': "l'appareil n'a rien envoyé au repos",
+  'this is not a figure': "ce n'est pas un nombre",
+  '{0} layouts explain all of it so far:': "{0} structures expliquent le tout jusqu'ici :",
+  '{0}. {1} Then type what its display showed, in {2}: ':
+    '{0}. {1} Puis saisir ce que son écran a montré, en {2} : ',
 };

@@ -508,6 +508,6 @@ export const ENTRIES: Entries = {
   'two keys follow the same one, and a key names only one that takes its place':
     "deux clés suivent la même, et une clé n'en nomme qu'une qui prend sa place",
   'this policy lies in a package, and nobody says in his own package whom to trust':
-    'cette règle est dans un paquet, et personne ne dit dans son propre paquet à qui se fier',
-  'Name with --policy one of your own.': 'Nommer avec --policy une règle à vous.',
+    'cette politique est dans un paquet, et personne ne dit dans son propre paquet à qui se fier',
+  'Name with --policy one of your own.': 'Nommer avec --policy une politique à vous.',
 };
