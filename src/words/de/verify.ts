@@ -311,6 +311,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'und {0} weitere: siehe {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     'In diesem Ordner ist keine {0}, also wird niemandem vertraut: mit --trust die angeben, die Sie vom Arbeitsplatz haben.',
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'Die Vertrauensliste ist {0} in dem Ordner, in dem Sie sind: Ihre eigene nur, wenn Sie sie dorthin gelegt haben. Eine andere: --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     'Die Vertrauensliste {0} liegt in einem Paket und begründet kein Vertrauen: mit --trust die angeben, die Sie auf anderem Weg vom Arbeitsplatz haben.',
   'there is no trust list here': 'hier ist keine Vertrauensliste',

@@ -303,6 +303,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'y {0} más: ver {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     'No hay {0} en esta carpeta, así que no se confía en nadie: dar con --trust el que le entregó el puesto.',
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'La lista de confianza es {0} de la carpeta en la que está: es la suya solo si la puso usted ahí. Otra: --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     'La lista de confianza {0} está en un paquete y no da ninguna confianza: dar con --trust la que el puesto le entregó por otra vía.',
   'there is no trust list here': 'aquí no hay ninguna lista de confianza',

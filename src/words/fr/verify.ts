@@ -302,6 +302,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'et {0} de plus : voir {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     "Il n'y a pas de {0} dans ce dossier, si bien que personne n'est fiable : donner avec --trust celui que le poste vous a remis.",
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'La liste de confiance est {0} du dossier où vous êtes : la vôtre seulement si c’est vous qui l’y avez mise. Une autre : --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     "La liste de confiance {0} est dans un paquet et n'inspire aucune confiance : donner avec --trust celle que le poste vous a remise par une autre voie.",
   'there is no trust list here': "il n'y a pas de liste de confiance ici",
