@@ -1,4 +1,5 @@
 /** The projection `attempts`: jobs that went on since they were last asked about are folded again and written anew. */
+
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import type { Attempt, Censored } from '../src/audit/attempt.ts';
@@ -8,6 +9,7 @@ import { canonical } from '../src/evidence/canonical.ts';
 import { STATION_STREAM } from '../src/evidence/log.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import { type FigureSource, figureSourceSchema } from '../src/reading.ts';
+import { w } from '../src/words/catalogue.ts';
 import { entryTable, jobEntryOf, type StoredEntry } from './entries.ts';
 import { pause } from './pause.ts';
 
@@ -120,8 +122,8 @@ function folded(stream: string, stored: readonly StoredEntry[]): JobHistory {
 const unreadable = (stream: string): Problem => ({
   code: 'log-damaged',
   where: stream,
-  message: 'the entries of this job are damaged',
-  next: 'Run "plugmark log check". It names the first changed entry.',
+  message: w`the entries of this job are damaged`,
+  next: w`Run "plugmark log check". It names the first changed entry.`,
 });
 
 /** Writes one job's attempts in place of those that were there. */

@@ -1,4 +1,5 @@
 /** Backups of a station log: made while others write to it, and looked through whole before they take its place. */
+
 import { closeSync, constants, existsSync, lstatSync, openSync, renameSync, rmSync, statSync } from 'node:fs';
 import { chmod, copyFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
@@ -7,6 +8,7 @@ import { fileProblem } from '../src/files/file-problem.ts';
 import { putInPlace, syncFile, syncFolder, unfinishedName } from '../src/files/whole-file.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
+import { w } from '../src/words/catalogue.ts';
 import type { Progress } from './attempts.ts';
 import { logFault } from './check.ts';
 import { type Courses, coursesOf } from './courses.ts';
@@ -40,8 +42,8 @@ export async function backUpLog(
     throw new ProblemError({
       code: 'file-exists',
       where: to,
-      message: 'the file exists; a backup never overwrites a file',
-      next: 'Name a new file.',
+      message: w`the file exists; a backup never overwrites a file`,
+      next: w`Name a new file.`,
     });
   const part = unfinishedName(to);
   try {
@@ -97,13 +99,13 @@ const isOfCopy = (cause: unknown): boolean =>
 export async function checkLog(path: string, watch?: Progress): Promise<Checked> {
   const db = await openDatabase(path);
   try {
-    const fault = isSound(db) ? logFault(db, watch) : { message: 'its pages do not fit together' };
+    const fault = isSound(db) ? logFault(db, watch) : { message: w`its pages do not fit together` };
     if (fault !== null)
       throw new ProblemError({
         code: 'log-damaged',
         where: path,
-        message: `this copy is damaged: ${fault.message}`,
-        next: 'Use another backup.',
+        message: w`this copy is damaged: ${fault.message}`,
+        next: w`Use another backup.`,
       });
     const table = entryTable(db);
     const [newest] = table.newest(1);
@@ -172,8 +174,8 @@ function refuseNoFile(backup: string): void {
   throw new ProblemError({
     code: 'file-unreadable',
     where: backup,
-    message: stats === undefined ? 'there is no such file' : 'this is a folder or a device, not a backup',
-    next: 'Name the file that "plugmark backup" made.',
+    message: stats === undefined ? w`there is no such file` : w`this is a folder or a device, not a backup`,
+    next: w`Name the file that "plugmark backup" made.`,
   });
 }
 
@@ -187,17 +189,17 @@ async function copiedAndChecked(backup: string, part: string, watch?: Progress):
   } catch (cause) {
     if (!(cause instanceof ProblemError)) throw cause;
     const { problem } = cause;
-    const next = BAD_BACKUP[problem.code] ?? problem.next;
+    const next = BAD_BACKUP[problem.code]?.() ?? problem.next;
     throw new ProblemError({ ...problem, where: backup, next }, { cause });
   }
 }
 
-const ANOTHER =
-  'Use another backup. If you have none, save what can be read of the log with "plugmark recover".';
-const BAD_BACKUP: { readonly [code in ProblemCode]?: string } = {
-  'log-damaged': ANOTHER,
-  'log-empty': ANOTHER,
-  'log-not-a-log': 'Name the file that "plugmark backup" made.',
+const another = () =>
+  w`Use another backup. If you have none, save what can be read of the log with "plugmark recover".`;
+const BAD_BACKUP: { readonly [code in ProblemCode]?: () => string } = {
+  'log-damaged': another,
+  'log-empty': another,
+  'log-not-a-log': () => w`Name the file that "plugmark backup" made.`,
 };
 
 async function copyOver(from: string, to: string): Promise<void> {
@@ -212,13 +214,13 @@ async function copyOver(from: string, to: string): Promise<void> {
     const problem: Problem = isFull
       ? {
           code: 'log-disk',
-          message: 'the disk is full',
-          next: 'Free some space on that disk, then try again.',
+          message: w`the disk is full`,
+          next: w`Free some space on that disk, then try again.`,
         }
       : {
           code: 'file-unreadable',
-          message: `it cannot be copied beside the station log (${code})`,
-          next: "Check the rights on it, and on the folder of the station's data.",
+          message: w`it cannot be copied beside the station log (${code})`,
+          next: w`Check the rights on it, and on the folder of the station's data.`,
         };
     throw new ProblemError({ ...problem, where: from }, { cause });
   }
@@ -260,6 +262,6 @@ async function setAside(path: string, to: string, size: number | null): Promise<
 const wentOn = (where: string): Problem => ({
   code: 'log-busy',
   where,
-  message: 'another program wrote to the station log',
-  next: 'Close the other program, then try again.',
+  message: w`another program wrote to the station log`,
+  next: w`Close the other program, then try again.`,
 });

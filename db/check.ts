@@ -5,6 +5,7 @@ import { signedBytes } from '../src/evidence/entry.ts';
 import type { AnyEntry } from '../src/evidence/log.ts';
 import { leafHash, nodeHash } from '../src/evidence/merkle.ts';
 import { isSame } from '../src/evidence/platform/bytes.ts';
+import { w } from '../src/words/catalogue.ts';
 import type { Progress } from './attempts.ts';
 import { type TextFault, textChecker } from './check-texts.ts';
 import { entryIn, entryTable, type StoredEntry } from './entries.ts';
@@ -53,11 +54,11 @@ export function logFault(
     due++;
   }
   const table = entryTable(db);
-  if (table.size() !== due - 1) return { seq: due, message: 'entries are missing or out of order' };
+  if (table.size() !== due - 1) return { seq: due, message: w`entries are missing or out of order` };
   const idle = table.streams().find((stream) => !lastOfStream.has(stream));
-  if (idle !== undefined) return { seq: due, message: 'the log names a stream without entries' };
+  if (idle !== undefined) return { seq: due, message: w`the log names a stream without entries` };
   const extra = db.prepare('SELECT count(*) FROM subtrees').pluck().get();
-  if (extra !== tree.seen()) return { seq: due, message: 'the hash tree has nodes after the last entry' };
+  if (extra !== tree.seen()) return { seq: due, message: w`the hash tree has nodes after the last entry` };
   return null;
 }
 
@@ -68,13 +69,13 @@ function checkedEntry(
   lastOfStream: Map<string, number>,
 ): AnyEntry | string {
   const { seq, hash, body } = stored;
-  if (seq !== due) return `entry ${due} is missing`;
-  if (body === null || !isSame(leafHash(body), hash)) return `entry ${seq} is not what its hash was made of`;
+  if (seq !== due) return w`entry ${due} is missing`;
+  if (body === null || !isSame(leafHash(body), hash)) return w`entry ${seq} is not what its hash was made of`;
   const entry = entryIn(stored);
   if (entry === null || !isSame(signedBytes(entry), body))
-    return `entry ${seq} is not written as an entry is`;
+    return w`entry ${seq} is not written as an entry is`;
   const n = (lastOfStream.get(entry.stream) ?? 0) + 1;
-  if (entry.n !== n) return `entry ${seq} has n=${entry.n} in its stream where n=${n} is due`;
+  if (entry.n !== n) return w`entry ${seq} has n=${entry.n} in its stream where n=${n} is due`;
   lastOfStream.set(entry.stream, n);
   return entry;
 }
@@ -99,7 +100,7 @@ function treeChecker(db: Database) {
         seen++;
         const there = stored.get(placeOf(level, Math.floor(index / 2 ** level)));
         if (!(there instanceof Uint8Array) || !isSame(hash, there))
-          return `entry ${index + 1} is not the one that the hash tree was made of, or one shortly before it`;
+          return w`entry ${index + 1} is not the one that the hash tree was made of, or one shortly before it`;
       }
       waiting[level] = hash;
       return null;

@@ -12,6 +12,7 @@ import { isSame } from '../src/evidence/platform/bytes.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
+import { w } from '../src/words/catalogue.ts';
 import { type Carved, carve, carvedEntry } from './carve.ts';
 import { entryIn, entryOf, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -240,20 +241,23 @@ function refuseStranger(
 ): void {
   if (owner === null || (there === null && keys.length === 0)) return;
   if (owner.origin === there?.origin || owner.keys.some((kid) => keys.includes(kid))) return;
-  const here = there === null ? `has the key ${keys.join(', ')}` : `is ${named(there)}`;
+  const other = named(owner);
   throw new ProblemError({
     code: 'restore-other-station',
     where: backup,
-    message: `this is the log of another station: ${named(owner)}; the station here (${path}) ${here}`,
-    next: 'Name a backup of this station, or the folder of the other one with --data or --station.',
+    message:
+      there === null
+        ? w`this is the log of another station: ${other}; the station here (${path}) has the key ${keys.join(', ')}`
+        : w`this is the log of another station: ${other}; the station here (${path}) is ${named(there)}`,
+    next: w`Name a backup of this station, or the folder of the other one with --data or --station.`,
   });
 }
 
 const holdsNothing = (where: string): Problem => ({
   code: 'log-empty',
   where,
-  message: 'this station log has no entries',
-  next: 'Use another backup.',
+  message: w`this station log has no entries`,
+  next: w`Use another backup.`,
 });
 
 const named = ({ name, origin }: Owner) => (name === null ? origin : `"${name}" (${origin})`);

@@ -11,8 +11,9 @@ import type { KeptText } from '../src/evidence/sharing.ts';
 import { parseStrictJson } from '../src/evidence/strict-json.ts';
 import { personalKindSchema } from '../src/personal.ts';
 import { ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import { packingOf } from './packing.ts';
-import { DAMAGED_NEXT } from './problems.ts';
+import { damagedNext } from './problems.ts';
 
 /** An entry as the table kind it; whether it is the one that was written is for {@link entryIn} to say. */
 export interface StoredEntry {
@@ -184,8 +185,8 @@ export function entryOf(stored: StoredEntry, where: string): AnyEntry {
   throw new ProblemError({
     code: 'log-damaged',
     where,
-    message: `entry ${stored.seq} of the station log was changed`,
-    next: DAMAGED_NEXT,
+    message: w`entry ${stored.seq} of the station log was changed`,
+    next: damagedNext(),
   });
 }
 

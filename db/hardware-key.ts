@@ -2,6 +2,7 @@
  * Ed25519 keys in a device, by PKCS#11 3.0: the key is made in it and never leaves it. The folder of keys holds a file that says
  * where it is. The library for it compiles at installation and is nobody's dependency here: who wants it installs it beside.
  */
+
 import { randomBytes } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -10,6 +11,7 @@ import { publicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import type { HardwareKey } from '../src/evidence/platform/signature.ts';
 import { writeNewFile } from '../src/files/whole-file.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import type { StationKey } from './keyfile.ts';
 
 /** The library, which whoever has such a device installs beside plugmark. */
@@ -137,8 +139,8 @@ export function readDeviceKey(file: string): DeviceKey {
     throw new ProblemError({
       code: 'key-form',
       where: file,
-      message: 'this file does not say in which device the key is',
-      next: 'Put it back from your copy of the folder keys.',
+      message: w`this file does not say in which device the key is`,
+      next: w`Put it back from your copy of the folder keys.`,
     });
   }
 }
@@ -167,7 +169,7 @@ function keyIn({ library, handle }: Session, device: DeviceKey): StationKey {
       return key;
     });
   const [secret, shown] = [found(CKO_PRIVATE_KEY), found(CKO_PUBLIC_KEY)];
-  if (secret === undefined || shown === undefined) throw refused(device, 'it does not have this key');
+  if (secret === undefined || shown === undefined) throw refused(device, w`it does not have this key`);
   const [point] = asked(device, () => library.C_GetAttributeValue(handle, shown, [{ type: CKA.ecPoint }]));
   const privateKey: HardwareKey = {
     publicKey: pointIn(device, point?.value),
@@ -186,7 +188,7 @@ function pointIn(device: DeviceKey, value: Attribute['value']): Uint8Array {
   if (Buffer.isBuffer(value) && value.length === 34 && value[0] === 4 && value[1] === 32)
     return value.subarray(2);
   if (Buffer.isBuffer(value) && value.length === 32) return value;
-  throw refused(device, 'its public key cannot be read');
+  throw refused(device, w`its public key cannot be read`);
 }
 
 function opened(device: DeviceKey, pin: string): Session {
@@ -195,7 +197,7 @@ function opened(device: DeviceKey, pin: string): Session {
   try {
     library.C_Login(handle, CKU_USER, pin);
   } catch (cause) {
-    if (!isCode(cause, 'CKR_USER_ALREADY_LOGGED_IN')) throw refused(device, 'it does not take this PIN');
+    if (!isCode(cause, 'CKR_USER_ALREADY_LOGGED_IN')) throw refused(device, w`it does not take this PIN`);
   }
   return { library, handle };
 }
@@ -204,13 +206,13 @@ function slotOf(device: DeviceKey): { readonly library: Pkcs11; readonly slot: B
   const library = loaded(device);
   const slots = asked(device, () => library.C_GetSlotList(true));
   const slot = slots.find((one) => library.C_GetTokenInfo(one).label.trim() === device.token);
-  if (slot === undefined) throw refused(device, `there is no token "${device.token}" in it`);
+  if (slot === undefined) throw refused(device, w`there is no token "${device.token}" in it`);
   if (!asked(device, () => library.C_GetMechanismList(slot)).includes(CKM_EDDSA))
     throw new ProblemError({
       code: 'device-no-ed25519',
       where: device.module,
-      message: 'this device does not sign with Ed25519, as a TPM does not',
-      next: 'Take another device, or keep the key in a file: plugmark keys lock',
+      message: w`this device does not sign with Ed25519, as a TPM does not`,
+      next: w`Take another device, or keep the key in a file: plugmark keys lock`,
     });
   return { library, slot };
 }
@@ -220,7 +222,7 @@ const modules = new Map<string, Pkcs11>();
 function loaded(device: DeviceKey): Pkcs11 {
   const before = modules.get(device.module);
   if (before !== undefined) return before;
-  if (!existsSync(device.module)) throw refused(device, 'the module is not there');
+  if (!existsSync(device.module)) throw refused(device, w`the module is not there`);
   const library = newLibrary();
   asked(device, () => {
     library.load(device.module);
@@ -242,8 +244,8 @@ function newLibrary(): Pkcs11 {
   } catch {
     throw new ProblemError({
       code: 'device-library',
-      message: `a key in a device needs the package ${LIBRARY}, which is not installed`,
-      next: `Install it beside plugmark: npm install --global ${LIBRARY}. It needs a compiler.`,
+      message: w`a key in a device needs the package ${LIBRARY}, which is not installed`,
+      next: w`Install it beside plugmark: npm install --global ${LIBRARY}. It needs a compiler.`,
     });
   }
 }
@@ -253,7 +255,7 @@ function asked<T>(device: DeviceKey, ask: () => T): T {
   try {
     return ask();
   } catch (cause) {
-    throw refused(device, `it says: ${cause instanceof Error ? cause.message : 'no reason'}`);
+    throw refused(device, w`it says: ${cause instanceof Error ? cause.message : w`no reason`}`);
   }
 }
 
@@ -262,7 +264,7 @@ const isCode = (cause: unknown, code: string) => cause instanceof Error && cause
 const refused = (device: DeviceKey, message: string) =>
   new ProblemError({
     code: 'device',
-    where: `${device.module}, token ${device.token}`,
-    message: `the device with the key cannot be used: ${message}`,
-    next: 'Plug it in and try again. If it is lost: "plugmark keys rotate --lost".',
+    where: w`${device.module}, token ${device.token}`,
+    message: w`the device with the key cannot be used: ${message}`,
+    next: w`Plug it in and try again. If it is lost: "plugmark keys rotate --lost".`,
   });

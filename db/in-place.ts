@@ -2,12 +2,14 @@
  * Whether the open log is still what its path leads to. A file that is deleted, moved or replaced while it is open goes on
  * taking entries that nobody will ever find. Then all that it holds is written into a new file that can be found.
  */
+
 import { accessSync, constants, existsSync, rmSync, statSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import { putInPlace, syncFile, unfinishedName } from '../src/files/whole-file.ts';
 import { ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 
 const ENDS = ['', '-wal', '-shm'] as const;
 
@@ -72,10 +74,9 @@ function freeName(start: string): string {
 const moved = (where: string, saved: string | null) => ({
   code: 'log-moved' as const,
   where,
-  message:
-    'the station log was deleted, moved or replaced while it was in use; nothing more is written to it',
+  message: w`the station log was deleted, moved or replaced while it was in use; nothing more is written to it`,
   next:
     saved === null
-      ? 'It could not be saved elsewhere either. Keep this screen: what was shown last is not on disk.'
-      : `All of it, to the last reading, is in ${saved}. Find out what happened, then put it in place with "plugmark restore".`,
+      ? w`It could not be saved elsewhere either. Keep this screen: what was shown last is not on disk.`
+      : w`All of it, to the last reading, is in ${saved}. Find out what happened, then put it in place with "plugmark restore".`,
 });

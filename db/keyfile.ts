@@ -1,4 +1,5 @@
 /** Ed25519 private keys on disk: PKCS#8 PEM that only its owner may read, under a passphrase or not. */
+
 import { createPrivateKey, generateKeyPairSync, type KeyObject, randomBytes } from 'node:crypto';
 import { closeSync, fstatSync, fsyncSync, openSync, readFileSync, unlinkSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
@@ -7,6 +8,7 @@ import type { PrivateKey } from '../src/evidence/platform/signature.ts';
 import { syncFolder, writeNewFile, writeWholeFile } from '../src/files/whole-file.ts';
 import type { Problem } from '../src/problem.ts';
 import { err, ok, type Result } from '../src/result.ts';
+import { w } from '../src/words/catalogue.ts';
 import { encryptedPem } from './encrypted-key.ts';
 
 const OWNER_ONLY = 0o600;
@@ -132,8 +134,8 @@ export function readKeyFile(path: string, passphrase: string | null = null): Res
     return err({
       code: 'key-form',
       where: path,
-      message: 'this is not an Ed25519 private key in PKCS#8 PEM form',
-      next: 'Name a key file made by plugmark, or make a new key.',
+      message: w`this is not an Ed25519 private key in PKCS#8 PEM form`,
+      next: w`Name a key file made by plugmark, or make a new key.`,
     });
   return ok(stationKey(key));
 }
@@ -155,8 +157,8 @@ function lockedProblem(path: string): Problem {
   return {
     code: 'key-locked',
     where: path,
-    message: 'the private key needs its passphrase',
-    next: 'Run plugmark in a terminal and type it, or set it in the environment.',
+    message: w`the private key needs its passphrase`,
+    next: w`Run plugmark in a terminal and type it, or set it in the environment.`,
   };
 }
 
@@ -164,8 +166,8 @@ function passphraseProblem(path: string): Problem {
   return {
     code: 'key-passphrase',
     where: path,
-    message: 'the passphrase is wrong, or the key file is damaged',
-    next: 'Try again. Without it the key is lost: "plugmark manual keys" says what to do then.',
+    message: w`the passphrase is wrong, or the key file is damaged`,
+    next: w`Try again. Without it the key is lost: "plugmark manual keys" says what to do then.`,
   };
 }
 
@@ -173,8 +175,8 @@ function openToOthers(path: string): Problem {
   return {
     code: 'key-open-to-others',
     where: path,
-    message: 'other users of this computer can read the private key',
-    next: 'Run chmod 600 on it. If somebody may have copied it, make a new key and remove the old one from the trust lists.',
+    message: w`other users of this computer can read the private key`,
+    next: w`Run chmod 600 on it. If somebody may have copied it, make a new key and remove the old one from the trust lists.`,
   };
 }
 
@@ -186,16 +188,16 @@ function pathProblem(cause: unknown, where: string): Problem {
       return {
         code: 'file-exists',
         where,
-        message: 'the file exists; a key is never overwritten',
-        next: 'Use that key, or name another file.',
+        message: w`the file exists; a key is never overwritten`,
+        next: w`Use that key, or name another file.`,
       };
     case 'ENOENT':
     case 'ENOTDIR':
       return {
         code: 'file-unreadable',
         where,
-        message: 'there is no such file or folder',
-        next: 'Check the path, or make a key.',
+        message: w`there is no such file or folder`,
+        next: w`Check the path, or make a key.`,
       };
     case 'EACCES':
     case 'EPERM':
@@ -205,8 +207,8 @@ function pathProblem(cause: unknown, where: string): Problem {
       return {
         code: 'file-unreadable',
         where,
-        message: 'the file cannot be opened',
-        next: 'Check the path and the rights on it.',
+        message: w`the file cannot be opened`,
+        next: w`Check the path and the rights on it.`,
       };
     default:
       throw cause;

@@ -1,4 +1,5 @@
 /** The station log in SQLite: appends entries and lets its Merkle tree grow in one transaction, reads back, checks itself. */
+
 import { randomBytes } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
@@ -17,6 +18,7 @@ import type { KeptText } from '../src/evidence/sharing.ts';
 import type { StationEvent } from '../src/evidence/station-event.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import type { Progress } from './attempts.ts';
 import { checkedLog, type LogCheck, type LogFault, logFault } from './check.ts';
 import { entryOf, entryTable, KIND } from './entries.ts';
@@ -257,7 +259,7 @@ function otherWriter(path: string, stream: string): ProblemError {
   return new ProblemError({
     code: 'log-other-writer',
     where: path,
-    message: `another program wrote to ${stream} at the same time`,
-    next: 'Close the other program, then open the job again.',
+    message: w`another program wrote to ${stream} at the same time`,
+    next: w`Close the other program, then open the job again.`,
   });
 }

@@ -4,10 +4,11 @@ import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
+import { w } from '../src/words/catalogue.ts';
 import { entryTable } from './entries.ts';
 import { mendHistory } from './mend.ts';
 import { migrate, readMigrations, versionOf } from './migrate.ts';
-import { DAMAGED_NEXT, NOT_READABLE_AS_LOG, problemOf } from './problems.ts';
+import { damagedNext, notReadableAsLog, problemOf } from './problems.ts';
 import { hasPages, logIsSound, looksSound } from './sound.ts';
 import { refuseDamagedWal } from './wal.ts';
 
@@ -62,15 +63,15 @@ export async function openDatabase(path: string, opened: Opened = {}): Promise<D
 function damagedOr(cause: unknown, path: string, isThere: boolean): unknown {
   const problem = problemOf(cause, path);
   const fails = cause instanceof Error && 'code' in cause && cause.code === 'SQLITE_ERROR';
-  if (fails && isThere) return damaged(path, 'the database file is damaged');
+  if (fails && isThere) return damaged(path, w`the database file is damaged`);
   const isNone = problem instanceof ProblemError && problem.problem.code === 'log-not-a-log';
   return isNone && problem.cause !== undefined && hasPages(path)
-    ? damaged(path, NOT_READABLE_AS_LOG)
+    ? damaged(path, notReadableAsLog())
     : problem;
 }
 
 const damaged = (path: string, message: string) =>
-  new ProblemError(refusal('log-damaged', path, message, DAMAGED_NEXT));
+  new ProblemError(refusal('log-damaged', path, message, damagedNext()));
 
 /**
  * SQLite builds with a lower default for WAL fall back to it on their own; then a commit could be lost with the power.
@@ -88,8 +89,8 @@ function refuseEmptyFile(path: string): void {
       refusal(
         'log-empty',
         path,
-        'the file is empty; a station log never is',
-        'Restore a backup. If the log was never used, delete the file and start again.',
+        w`the file is empty; a station log never is`,
+        w`Restore a backup. If the log was never used, delete the file and start again.`,
       ),
     );
 }
@@ -105,8 +106,8 @@ function inspect(db: Database, path: string): 'sound' | 'history-damaged' {
       refusal(
         'log-not-a-log',
         path,
-        'this is a database, but not a station log',
-        'Name the station log, or a new file.',
+        w`this is a database, but not a station log`,
+        w`Name the station log, or a new file.`,
       ),
     );
   const latest = readMigrations().length;
@@ -115,12 +116,12 @@ function inspect(db: Database, path: string): 'sound' | 'history-damaged' {
       refusal(
         'log-newer',
         path,
-        `a newer version of the program wrote this log (form ${version}; this one knows ${latest})`,
-        'Use the newer version of the program.',
+        w`a newer version of the program wrote this log (form ${version}; this one knows ${latest})`,
+        w`Use the newer version of the program.`,
       ),
     );
   if (looksSound(db, path)) return 'sound';
-  if (!logIsSound(db)) throw damaged(path, 'the database file is damaged');
+  if (!logIsSound(db)) throw damaged(path, w`the database file is damaged`);
   return 'history-damaged';
 }
 

@@ -3,7 +3,7 @@ import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { ProblemError } from '../src/problem.ts';
-import { DAMAGED_NEXT } from './problems.ts';
+import { damagedNext } from './problems.ts';
 
 /** Nothing that the program writes is larger: a damaged body may not take all memory. */
 const MAX_BODY_BYTES = 64 << 20;
@@ -55,7 +55,7 @@ export function packingOf(db: Database): Packing {
       code: 'log-damaged',
       where: db.name,
       message: 'the packing dictionary is missing',
-      next: DAMAGED_NEXT,
+      next: damagedNext(),
     });
   const dictionaries = new Map(all.map(({ id, bytes }) => [id, bytes]));
   return {

@@ -1,4 +1,5 @@
 /** A station log in a place that may only be read: SQLite makes files beside a log for any reader, so a copy is read instead. */
+
 import {
   closeSync,
   existsSync,
@@ -12,6 +13,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import { copyLog } from './copy.ts';
 import { type Opening, openStationLog, type StationLogFile } from './log.ts';
 
@@ -77,7 +79,7 @@ const MB = 1e6;
  */
 export function tooLargeToCopy(path: string, freeBytes = freeIn(tmpdir())): string | null {
   const bytes = bytesOf(path);
-  return 2 * bytes > freeBytes ? `${Math.ceil(bytes / MB)} MB, too large for a copy in ${tmpdir()}` : null;
+  return 2 * bytes > freeBytes ? w`${Math.ceil(bytes / MB)} MB, too large for a copy in ${tmpdir()}` : null;
 }
 
 /** With what another program wrote and has not yet put into the file itself. */
@@ -108,13 +110,13 @@ function opens(path: string, flags: 'r' | 'r+'): boolean {
 const noRoom = (where: string, why: string): Problem => ({
   code: 'log-no-room',
   where,
-  message: `this log is read-only, and there is no room for the copy that reading needs: ${why}`,
-  next: 'Free some space, set TMPDIR to a folder with space, or get the right to write.',
+  message: w`this log is read-only, and there is no room for the copy that reading needs: ${why}`,
+  next: w`Free some space, set TMPDIR to a folder with space, or get the right to write.`,
 });
 
 const readOnly = (where: string): Problem => ({
   code: 'log-read-only',
   where,
-  message: 'this log is read-only here, and the command must write to it',
-  next: 'Get the right to write to the file and its folder, or run the command at the station.',
+  message: w`this log is read-only here, and the command must write to it`,
+  next: w`Get the right to write to the file and its folder, or run the command at the station.`,
 });

@@ -8,6 +8,7 @@ import { leafHash } from '../src/evidence/merkle.ts';
 import { fromUtf8 } from '../src/evidence/platform/bytes.ts';
 import { successionBy } from '../src/evidence/succession.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import { type Carved, type CarvedEntry, carvedEntry } from './carve.ts';
 
 /** What a record that was verified still holds: entries with their places, and the checkpoint it was sealed with. */
@@ -39,7 +40,7 @@ export function ofThisLog(
     (carved.last === 0 ? originOfRecords(records, keys) : null);
   const stationKids = keysIn(stations).map(({ jwk }) => thumbprint(jwk));
   return records.filter(({ entries, checkpoint }) => {
-    const read = readCheckpoint(checkpoint, 'a checkpoint of a record');
+    const read = readCheckpoint(checkpoint, w`a checkpoint of a record`);
     if (!read.ok || read.value.origin !== origin) return false;
     return isSignedBy(read.value, keysOfLog(entries, origin, stationKids));
   });
@@ -138,7 +139,7 @@ export function checkpointsOf(
 ): readonly (SignedCheckpoint & { readonly note: string })[] {
   const matching = [];
   for (const note of new Set(notes)) {
-    const read = readCheckpoint(note, 'a checkpoint of the station');
+    const read = readCheckpoint(note, w`a checkpoint of the station`);
     if (read.ok) matching.push({ ...read.value, note });
   }
   return matching.sort((a, b) => a.size - b.size);
@@ -147,12 +148,12 @@ export function checkpointsOf(
 const twoCourses = (record: string, seq: number): Problem => ({
   code: 'recover-two-courses',
   where: record,
-  message: `its entry ${seq} differs from the one in the log or in an earlier record`,
-  next: 'The log split in two, as after restoring an old backup. Name a folder with the records of one of them.',
+  message: w`its entry ${seq} differs from the one in the log or in an earlier record`,
+  next: w`The log split in two, as after restoring an old backup. Name a folder with the records of one of them.`,
 });
 
 const severalLogs = (): Problem => ({
   code: 'recover-several-logs',
-  message: 'the records are from several logs, and no key shows which one is this station',
-  next: 'Name a folder with the records of one station only.',
+  message: w`the records are from several logs, and no key shows which one is this station`,
+  next: w`Name a folder with the records of one station only.`,
 });

@@ -1,4 +1,5 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
+
 import { closeSync, fsyncSync, lstatSync, openSync, rmSync, writeSync } from 'node:fs';
 import { forgottenIn } from '../src/evidence/forgotten.ts';
 import type { Finding } from '../src/evidence/kept-checkpoints.ts';
@@ -6,6 +7,7 @@ import { STATION_STREAM } from '../src/evidence/log.ts';
 import { disclosuresBut } from '../src/evidence/sharing.ts';
 import { putInPlace, syncFile, unfinishedName } from '../src/files/whole-file.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import type { Progress } from './attempts.ts';
 import { type Carved, type CarvedEntry, carve, carvedEntry } from './carve.ts';
 import { writeLog } from './new-log.ts';
@@ -150,13 +152,13 @@ function countTo(size: number, counts: (seq: number) => boolean): number {
 const isThere = (path: string): Problem => ({
   code: 'file-exists',
   where: path,
-  message: 'the file exists; nothing is overwritten',
-  next: 'Name a new file with --out.',
+  message: w`the file exists; nothing is overwritten`,
+  next: w`Name a new file with --out.`,
 });
 
 const nothingLeft = (path: string | null): Problem => ({
   code: 'recover-nothing',
   ...(path !== null && { where: path }),
-  message: 'the first entry of the log is lost, and no valid record contains it',
-  next: 'Restore a backup. If you have none, only the exported records of the jobs remain.',
+  message: w`the first entry of the log is lost, and no valid record contains it`,
+  next: w`Restore a backup. If you have none, only the exported records of the jobs remain.`,
 });

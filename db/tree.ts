@@ -3,7 +3,7 @@ import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { completedBy, type Subtrees, treeOf, treeRoot } from '../src/evidence/merkle.ts';
 import { ProblemError } from '../src/problem.ts';
-import { DAMAGED_NEXT } from './problems.ts';
+import { damagedNext } from './problems.ts';
 
 const hashSchema = z.instanceof(Uint8Array).refine((hash) => hash.length === 32);
 
@@ -25,7 +25,7 @@ export function storedTree(db: Database, path: string): StoredTree {
       code: 'log-damaged',
       where: path,
       message: `the hash tree of the station log has a hole (level ${level}, place ${index})`,
-      next: DAMAGED_NEXT,
+      next: damagedNext(),
     });
   /** From its leaves, which are read at once. */
   const madeAgain = (level: number, index: number): Uint8Array => {

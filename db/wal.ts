@@ -5,8 +5,10 @@
  * A write begins only when the one before it is on disk (synchronous=FULL). So whole frames of a later write behind a frame
  * that is not whole mean damage to what was acknowledged; a last write that is not whole is what a power cut leaves.
  */
+
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import { pause } from './pause.ts';
 import { beginningOfRow, cellsOf } from './rows.ts';
 
@@ -196,14 +198,13 @@ function bytesOf(wal: string): Buffer {
 const damaged = (path: string, behind: number): Problem => ({
   code: 'log-damaged',
   where: `${path}-wal`,
-  message: `the newest part of the log is damaged: ${behind} pages that were written behind the damage would be lost`,
-  next: 'Keep station.db and station.db-wal as they are. Save what can be read with "plugmark recover", then put it in place with "plugmark restore".',
+  message: w`the newest part of the log is damaged: ${behind} pages that were written behind the damage would be lost`,
+  next: w`Keep station.db and station.db-wal as they are. Save what can be read with "plugmark recover", then put it in place with "plugmark restore".`,
 });
 
 const missing = (path: string): Problem => ({
   code: 'log-damaged',
   where: `${path}-wal`,
-  message:
-    'the newest part of the log is missing: the program was stopped before it was taken into station.db',
-  next: 'Put the file back. If it is lost, so are the entries in it: delete station.db-shm, then "plugmark log check" compares what is left with the checkpoints.',
+  message: w`the newest part of the log is missing: the program was stopped before it was taken into station.db`,
+  next: w`Put the file back. If it is lost, so are the entries in it: delete station.db-shm, then "plugmark log check" compares what is left with the checkpoints.`,
 });

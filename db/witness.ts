@@ -2,12 +2,14 @@
  * What a witness keeps (c2sp.org/tlog-witness): the newest checkpoint that it cosigned of each log. That it goes on from the
  * one before is looked at and written in one transaction, and it is on disk before anybody is told.
  */
+
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import type { Deciding } from '../src/evidence/witness.ts';
 import { ProblemError } from '../src/problem.ts';
+import { w } from '../src/words/catalogue.ts';
 import { assertFull, PATIENCE_MS } from './open.ts';
 
 /** `PLMW`, at offset 68 of the file. */
@@ -96,8 +98,8 @@ export function refuseSecond(path: string): void {
     throw new ProblemError({
       code: 'file-exists',
       where: path,
-      message: 'a witness is here already',
-      next: 'Use it, or name another folder with --data.',
+      message: w`a witness is here already`,
+      next: w`Use it, or name another folder with --data.`,
     });
 }
 
@@ -107,8 +109,8 @@ export async function openWitnessFile(path: string): Promise<WitnessFile> {
     throw new ProblemError({
       code: 'no-witness',
       where: path,
-      message: 'there is no witness here',
-      next: 'Make one with "plugmark witness init", or name its folder with --data.',
+      message: w`there is no witness here`,
+      next: w`Make one with "plugmark witness init", or name its folder with --data.`,
     });
   const db = await opened(path, true);
   try {
@@ -128,8 +130,8 @@ async function opened(path: string, isThere: boolean): Promise<Database> {
       throw new ProblemError({
         code: 'witness-data',
         where: path,
-        message: 'this is not the file of a witness',
-        next: 'Name the folder of the witness with --data.',
+        message: w`this is not the file of a witness`,
+        next: w`Name the folder of the witness with --data.`,
       });
     if (isThere && db.pragma('user_version', { simple: true }) !== VERSION)
       throw new ProblemError({
@@ -231,8 +233,8 @@ function asProblem(cause: unknown, where: string): unknown {
     {
       code: 'witness-data',
       where,
-      message: `the file of the witness cannot be used (${code})`,
-      next: 'Check the disk and the rights on the file. Never put back an old copy: the witness would cosign a second history. Make a new witness instead.',
+      message: w`the file of the witness cannot be used (${code})`,
+      next: w`Check the disk and the rights on the file. Never put back an old copy: the witness would cosign a second history. Make a new witness instead.`,
     },
     { cause },
   );

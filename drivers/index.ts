@@ -10,11 +10,13 @@
  * 5. Give its configuration a form in config.ts, and add an entry to `drivers` below.
  * 6. Test it in tests/drivers/<name>/ in virtual time; a Bluetooth one also over sim/controller, as imds does.
  */
+
 import { join, resolve } from 'node:path';
 import { filter, map, NEVER, type Observable } from 'rxjs';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Quantity, ToolId } from '../src/reading.ts';
 import { orThrow } from '../src/result.ts';
+import { w } from '../src/words/catalogue.ts';
 import type { Language } from './bluetooth/language.ts';
 import type { DriverConfig } from './config.ts';
 import type { Clock, Tool } from './driver.ts';
@@ -159,16 +161,16 @@ async function onPort(id: ToolId, port: string, clock: Clock, language: SerialLa
 const noPort = (where: ToolId, name: string): Problem => ({
   code: 'port-missing',
   where,
-  message: `the driver ${name} reads a serial port, and the station file names none`,
-  next: 'Add "port" to the driver of this tool.',
+  message: w`the driver ${name} reads a serial port, and the station file names none`,
+  next: w`Add "port" to the driver of this tool.`,
 });
 
 function notAdopted(id: ToolId): Problem {
   return {
     code: 'tool-not-adopted',
     where: id,
-    message: `the tool ${id} is not adopted: the station file names no device for it`,
-    next: `Adopt it with plugmark devices adopt ADDRESS --tool ${id}.`,
+    message: w`the tool ${id} is not adopted: the station file names no device for it`,
+    next: w`Adopt it with plugmark devices adopt ADDRESS --tool ${id}.`,
   };
 }
 
@@ -228,7 +230,7 @@ function wrongQuantity({ id, quantity }: ToolEntry, actual: Quantity): Problem {
   return {
     code: 'tool-other-quantity',
     where: id,
-    message: `the tool ${id} should measure ${quantity}, but its driver measures ${actual}`,
-    next: 'Correct the quantity or the driver of the tool in the station file.',
+    message: w`the tool ${id} should measure ${quantity}, but its driver measures ${actual}`,
+    next: w`Correct the quantity or the driver of the tool in the station file.`,
   };
 }

@@ -2,6 +2,7 @@ import { type Observable, Subscription } from 'rxjs';
 import { type Problem, ProblemError } from '../../src/problem.ts';
 import type { ToolDescription } from '../../src/reading.ts';
 import { err, ok, orThrow, type Result } from '../../src/result.ts';
+import { w } from '../../src/words/catalogue.ts';
 import type { After } from '../after.ts';
 import { SERVICE } from '../imds/numbers.ts';
 import type { Link, Radio, Sighting } from '../radio/radio.ts';
@@ -119,7 +120,7 @@ function notHeard(address: string, ms: number): Problem {
   return {
     code: 'device-not-heard',
     where: address,
-    message: `nothing heard from ${address} within ${ms / 1_000} s`,
-    next: 'Switch the tool on, bring it closer and disconnect phones and other programs from it.',
+    message: w`nothing heard from ${address} within ${ms / 1_000} s`,
+    next: w`Switch the tool on, bring it closer and disconnect phones and other programs from it.`,
   };
 }

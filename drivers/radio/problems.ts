@@ -1,19 +1,18 @@
 import { getSystemErrorMap } from 'node:util';
 import type { Problem } from '../../src/problem.ts';
+import { phrases } from '../../src/words/catalogue.ts';
 
 // Everything that can keep the station from a Bluetooth adapter, as one sentence and one next step each.
 
-const SIMULATE = 'or run with the simulated tools';
-
-const PROBLEMS = {
+const PROBLEMS = phrases({
   'radio-not-installed': {
     message: 'the Bluetooth part of plugmark is not installed on this machine',
-    next: `Install plugmark again, ${SIMULATE}.`,
+    next: 'Install plugmark again, or run with the simulated tools.',
   },
   'radio-no-bluetooth': {
     message:
       'this machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL',
-    next: `Run plugmark on the host itself, on a machine with Bluetooth, ${SIMULATE}.`,
+    next: 'Run plugmark on the host itself, on a machine with Bluetooth, or run with the simulated tools.',
   },
   'radio-not-permitted': {
     message: 'this user is not allowed to use the Bluetooth adapter',
@@ -25,7 +24,7 @@ const PROBLEMS = {
   },
   'radio-no-adapter': {
     message: 'no Bluetooth adapter answered',
-    next: `Plug one in or name another one (bluetoothctl list shows them), ${SIMULATE}.`,
+    next: 'Plug one in or name another one (bluetoothctl list shows them), or run with the simulated tools.',
   },
   'radio-not-low-energy': {
     message: 'the Bluetooth adapter does not speak Bluetooth Low Energy',
@@ -37,14 +36,15 @@ const PROBLEMS = {
   },
   'radio-failed': {
     message: 'the Bluetooth adapter could not be opened',
-    next: `Look at the cause named here, try again as another user or with another adapter, ${SIMULATE}.`,
+    next: 'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.',
   },
-} as const satisfies Record<string, Pick<Problem, 'message' | 'next'>>;
+} as const satisfies Record<string, Pick<Problem, 'message' | 'next'>>);
 
 export type RadioProblemCode = keyof typeof PROBLEMS;
 
 export function radioProblem(code: RadioProblemCode, where?: string): Problem {
-  return { code, ...PROBLEMS[code], ...(where !== undefined && { where }) };
+  const { message, next } = PROBLEMS[code];
+  return { code, message, next, ...(where !== undefined && { where }) };
 }
 
 /** The loaders of native parts give no code when theirs is missing. */

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { w } from '../words/catalogue.ts';
 import { declareArchive } from './declare/archive.ts';
 import { declareAudit } from './declare/audit.ts';
 import { declareBackup } from './declare/backup.ts';
@@ -12,12 +13,17 @@ import { declareStation } from './declare/station.ts';
 import { declareWindow } from './declare/window.ts';
 import { declareWitness } from './declare/witness.ts';
 import { declareWork } from './declare/work.ts';
+import { HELP_IN_READERS_LANGUAGE, refusalOf } from './help/spoken-help.ts';
 import { programVersion } from './help/version.ts';
+import { speakToReader } from './station/reader-language.ts';
 import { EXIT, type ExitCode, guarded, safeLine } from './terminal/exit.ts';
 
-const CAUTION =
-  'Work on a cold engine with the ignition off, by hand, never with a power tool. The service information of the\n' +
-  'engine maker decides every figure; this program checks the work and does not replace licensed practice.';
+const caution = () =>
+  [
+    w`Work on a cold engine with the ignition off, by hand, never with a power tool.`,
+    w`The service information of the engine maker decides every figure.`,
+    w`This program checks the work and does not replace licensed practice.`,
+  ].join('\n');
 
 /** In the order of the help. */
 const DECLARED: readonly Declare[] = [
@@ -44,7 +50,8 @@ export function buildProgram(run: Run): Command {
     .version(programVersion(), '-V, --version', 'prints the version')
     .helpOption('-h, --help', 'prints this help')
     .helpCommand('help [command]', 'prints the help of a command')
-    .addHelpText('after', `${allExitCodes()}\n${examples('plugmark demo')}\n\n${CAUTION}`)
+    .addHelpText('after', `${allExitCodes()}\n${examples('plugmark demo')}\n\n${caution()}`)
+    .configureHelp(HELP_IN_READERS_LANGUAGE)
     .exitOverride()
     .configureOutput({ outputError: (text, write) => write(commandLineProblem(text)) });
   for (const declare of DECLARED) declare(program, run);
@@ -53,11 +60,12 @@ export function buildProgram(run: Run): Command {
 }
 
 /** What commander found wrong, on one line: a word with a line break in it is not to look like an answer. */
-const commandLineProblem = (text: string): string => `plugmark: ${safeLine(text.replace(/^error: /, ''))}\n`;
+const commandLineProblem = (text: string): string =>
+  `plugmark: ${safeLine(refusalOf(text.replace(/^error: /, '').trim()))}\n`;
 
 /** Names the help of the very command; the whole help would push the sentence off the screen. */
 function pointToHelp(command: Command, name: string): void {
-  command.showHelpAfterError(`  See: ${name} --help`);
+  command.showHelpAfterError(`  ${w`See: ${name} --help`}`);
   for (const child of command.commands) pointToHelp(child, `${name} ${child.name()}`);
 }
 
@@ -80,6 +88,7 @@ export async function main(argv: readonly string[]): Promise<ExitCode> {
     code = await guarded(command);
   };
   try {
+    await speakToReader(argv.slice(COMMAND_AT));
     if (argv.length <= COMMAND_AT) await run(async () => (await import('./station/start.ts')).startPage())();
     else await buildProgram(run).parseAsync(thumbprintsLast(argv));
   } catch (error) {

@@ -1,7 +1,8 @@
 import type { Problem } from '../problem.ts';
+import { phrases } from '../words/catalogue.ts';
 
 /** What the codes of the file system mean to whoever named the place. */
-const MEANINGS: Readonly<Record<string, readonly [message: string, next: string]>> = {
+const MEANINGS: Readonly<Record<string, readonly string[]>> = phrases({
   EACCES: ['no permission for this place', 'Check the rights on it, or name another place.'],
   EPERM: ['no permission for this place', 'Check the rights on it, or name another place.'],
   EROFS: ['nothing can be written here: the file system is read-only', 'Name another place.'],
@@ -20,7 +21,7 @@ const MEANINGS: Readonly<Record<string, readonly [message: string, next: string]
     'Allow it at least 256: ulimit -n 256, or LimitNOFILE= of the service that starts it.',
   ],
   ENFILE: ['this computer has no more files to open', 'Close other programs, then try again.'],
-};
+});
 
 /**
  * What the file system refused as a {@link Problem}: at `where`, or at the path that the error names. Null for every other
@@ -32,6 +33,6 @@ export function fileProblem(cause: unknown, where?: string): Problem | null {
   const path = where ?? ('path' in cause && typeof cause.path === 'string' ? cause.path : '');
   const isFile = path !== '' || cause.syscall === 'write' || cause.syscall === 'fsync';
   if (meaning === undefined || !isFile || String(cause.syscall).startsWith('spawn')) return null;
-  const [message, next] = meaning;
+  const [message = '', next = ''] = meaning;
   return { code: 'file-system', ...(path !== '' && { where: path }), message, next };
 }

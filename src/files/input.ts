@@ -2,22 +2,23 @@ import { createReadStream } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { ProblemError } from '../problem.ts';
+import { phrases, w } from '../words/catalogue.ts';
 
 /** Read as the stream that is open already: where it is a socket, no path opens it. */
 const STANDARD_INPUT: ReadonlySet<string> = new Set(['-', '/dev/stdin', '/dev/fd/0', '/proc/self/fd/0']);
 
 /** What a file is called in a sentence. */
-export const inputName = (file: string): string => (STANDARD_INPUT.has(file) ? 'standard input' : file);
+export const inputName = (file: string): string => (STANDARD_INPUT.has(file) ? w`standard input` : file);
 
 const NO_FILE = 'NO_FILE';
 const NOBODY_PIPES = 'NOBODY_PIPES';
-const WHY: Readonly<Record<string, readonly [why: string, next: string]>> = {
+const WHY: Readonly<Record<string, readonly string[]>> = phrases({
   ENOENT: ['no such file', 'Check the path.'],
   EACCES: ['no permission to read it', 'Check the rights on it.'],
   EISDIR: ['it is a folder', 'Name a file.'],
-  [NO_FILE]: ['it is a device', 'Name a file, or - for the standard input.'],
-  [NOBODY_PIPES]: ['it is a terminal', 'Pipe a file into the command, or name one.'],
-};
+  NO_FILE: ['it is a device', 'Name a file, or - for the standard input.'],
+  NOBODY_PIPES: ['it is a terminal', 'Pipe a file into the command, or name one.'],
+});
 
 /**
  * The bytes of a file, of a pipe, or of the standard input (`-`), as long as they are no more than `maxBytes`. Problems
@@ -32,19 +33,19 @@ export async function readBytes(file: string, what: string, maxBytes: number): P
     if (bytes !== null) return bytes;
   } catch (cause) {
     const code = cause instanceof Error && 'code' in cause ? String(cause.code) : 'unknown';
-    const [why, next] = WHY[code] ?? [code, 'Check the path.'];
+    const [why = code, next = w`Check the path.`] = WHY[code] ?? [];
     throw new ProblemError({
       code: 'file-unreadable',
       where,
-      message: `the ${what} cannot be read: ${why}`,
+      message: w`the ${what} cannot be read: ${why}`,
       next,
     });
   }
   throw new ProblemError({
     code: 'file-too-large',
     where,
-    message: `the ${what} is larger than ${Math.round(maxBytes / (1 << 20))} MB`,
-    next: 'This is hardly the right file.',
+    message: w`the ${what} is larger than ${Math.round(maxBytes / (1 << 20))} MB`,
+    next: w`This is hardly the right file.`,
   });
 }
 

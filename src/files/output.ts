@@ -1,4 +1,5 @@
 /** Where a command puts what it makes. Asked for before the log goes on: an entry is not to stand for papers that cannot be written. */
+
 import {
   accessSync,
   constants,
@@ -12,6 +13,7 @@ import {
 import { writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { ProblemError } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 import { fileProblem } from './file-problem.ts';
 import { type Prepared, preparedFile, type Rights, writeNewFile, writeWholeFile } from './whole-file.ts';
 
@@ -24,8 +26,8 @@ export function makeFolder(folder: string, mode = 0o777): void {
     throw new ProblemError({
       code: 'option-not-valid',
       where: '--out',
-      message: 'the name of the folder is empty',
-      next: 'Name a folder.',
+      message: w`the name of the folder is empty`,
+      next: w`Name a folder.`,
     });
   withProblem(folder, () => {
     const missing: string[] = [];
@@ -70,8 +72,8 @@ export async function writeInPlace(path: string, content: Uint8Array | string): 
     throw new ProblemError({
       code: 'file-not-written',
       where: path,
-      message: 'this is a link, and no file is written through a link',
-      next: 'Name the file itself, or a new one.',
+      message: w`this is a link, and no file is written through a link`,
+      next: w`Name the file itself, or a new one.`,
     });
   else withProblem(path, () => writeWholeFile(path, content));
 }
@@ -82,9 +84,9 @@ export function writeNew(path: string, bytes: Uint8Array | string): void {
     writeNewFile(path, bytes);
   } catch (cause) {
     if (!(cause instanceof Error && 'code' in cause)) throw cause;
-    const message = cause.code === 'EEXIST' ? 'a file is there already' : 'the file cannot be written';
+    const message = cause.code === 'EEXIST' ? w`a file is there already` : w`the file cannot be written`;
     throw new ProblemError(
-      { code: 'file-not-written', where: path, message, next: 'Name another file with --out.' },
+      { code: 'file-not-written', where: path, message, next: w`Name another file with --out.` },
       { cause },
     );
   }

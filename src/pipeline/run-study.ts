@@ -4,6 +4,7 @@ import type { StudyFinished } from '../audit/gauge-log.ts';
 import type { Kept, Sitting, SittingInput } from '../audit/gauge-sitting.ts';
 import { sat } from '../audit/gauge-sitting.ts';
 import type { Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 
 /** A study at work; once all is measured and recorded, its result. */
 export interface StudyState {
@@ -78,7 +79,7 @@ export function createStudyRun({ sitting, keep, record, typed }: StudySetUp): St
         const figure = typed(command.typed);
         if (figure === null) return;
         if (figure.ok) hear({ kind: 'value', value: figure.value, source: 'typed' });
-        else hear({ kind: 'refused', words: 'This is not a figure.' });
+        else hear({ kind: 'refused', words: w`This is not a figure.` });
       }
     },
   };

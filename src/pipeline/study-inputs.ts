@@ -5,6 +5,7 @@ import type { DetectedPull } from '../pull/pull.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
 import { settingsFor } from '../pull/settings.ts';
 import { type LinkState, type Reading, scaled, type ToolDescription } from '../reading.ts';
+import { w } from '../words/catalogue.ts';
 import type { JobTool } from './run-job.ts';
 
 /**
@@ -34,15 +35,15 @@ export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingIn
     return { kind: 'link', link };
   };
   const taken = (value: number, fromUs: number, toUs: number, leastUs: number): SittingInput => {
-    if (fromUs - takenUs < leastUs) return refused('Too soon after the last reading: not taken.');
+    if (fromUs - takenUs < leastUs) return refused(w`Too soon after the last reading: not taken.`);
     takenUs = toUs;
     return { kind: 'value', value, source: tool.source };
   };
   const ofPull = (pull: DetectedPull): SittingInput => {
     const { cut, saturated, peakNm, startUs, endUs } = pull;
-    if (cut !== null) return refused('The pull was cut off. Pull again.');
-    if (saturated) return refused("The pull reached the end of the tool's scale. Pull again.");
-    if (peakNm < 0) return refused('That pull loosened: not taken.');
+    if (cut !== null) return refused(w`The pull was cut off. Pull again.`);
+    if (saturated) return refused(w`The pull reached the end of the tool's scale. Pull again.`);
+    if (peakNm < 0) return refused(w`That pull loosened: not taken.`);
     return taken(peakNm, startUs, endUs, NEXT_PULLED_US);
   };
   const onReading = (reading: Reading): readonly SittingInput[] => {
@@ -50,13 +51,14 @@ export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingIn
     const { description, detector } = linked;
     const gauge = description.quantity === 'length';
     if (reading.kind === 'contradicted') isStopped = true;
-    if (isStopped) return [refused('The tool does not send what its profile says: not taken.')];
-    if (reading.kind === 'raw') return [refused('This is not a figure.')];
+    if (isStopped) return [refused(w`The tool does not send what its profile says: not taken.`)];
+    if (reading.kind === 'raw') return [refused(w`This is not a figure.`)];
     if (reading.kind === 'stored')
       return [
-        refused('A reading from the memory of the tool is not taken: nobody saw which part it belongs to.'),
+        refused(w`A reading from the memory of the tool is not taken: nobody saw which part it belongs to.`),
       ];
-    if (reading.kind === 'not-known') return gauge ? [refused('The tool sent no value. Measure again.')] : [];
+    if (reading.kind === 'not-known')
+      return gauge ? [refused(w`The tool sent no value. Measure again.`)] : [];
     if (reading.kind !== 'value') return [];
     const { atUs, counts } = reading;
     const value = scaled(counts, description.exponent + (gauge ? 3 : 0));

@@ -31,10 +31,13 @@ const sentencesInPage = (html) =>
  */
 export function sentencesIn(source) {
   const found = [];
+  const isDeclaration = /\/cli\/(declare\/|main\.ts)/.test(source.getSourceFile().fileName);
   const visit = (node) => {
     if (ts.isTaggedTemplateExpression(node) && /^(w|sentence)$/.test(node.tag.getText()))
       found.push(templateKey(node.template));
     if (ts.isCallExpression(node)) found.push(...sentencesOfCall(node));
+    if (isDeclaration && (ts.isCallExpression(node) || ts.isNewExpression(node)))
+      found.push(...helpOfCall(node));
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -84,6 +87,28 @@ function countedKey(forms) {
     return member.initializer.text;
   };
   return `${of('one')}|${of('other')}`;
+}
+
+/** The help of commands, arguments and options, which the help looks up where it prints them. */
+function helpOfCall({ expression, arguments: given = [] }) {
+  const called = ts.isPropertyAccessExpression(expression) ? expression.name.text : expression.getText();
+  switch (called) {
+    case 'description':
+      return given.slice(0, 1).flatMap(literalsIn);
+    case 'option':
+    case 'requiredOption':
+    case 'argument':
+    case 'createArgument':
+    case 'Option':
+    case 'version':
+    case 'helpOption':
+    case 'helpCommand':
+      return given.slice(called === 'version' ? 2 : 1, called === 'version' ? 3 : 2).flatMap(literalsIn);
+    case 'closing':
+      return given.slice(0, 1).flatMap(literalsIn);
+    default:
+      return [];
+  }
 }
 
 /** Texts of a table, however deep; what a function in it says, it says by `w`. */

@@ -10,13 +10,6 @@
 export const LANGUAGES = ['en', 'de', 'fr', 'es'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
-export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {
-  en: 'English',
-  de: 'German',
-  fr: 'French',
-  es: 'Spanish',
-};
-
 /** One sentence, or its forms by the plural category of its count (CLDR, as Intl.PluralRules names them). */
 export type Wording =
   | string
@@ -105,7 +98,7 @@ export function phrases<const T extends object>(table: T): T {
   return spoken as T;
 }
 
-/** A sentence that is kept elsewhere: in a table of {@link phrases}, or in a schema. */
+/** A sentence that is kept elsewhere: in a table of {@link phrases}, in a schema, or in the declaration of a command. */
 export function spokenPhrase(english: string): string {
   const wording = reader.wordingOf(english) ?? english;
   return typeof wording === 'string' ? wording : wording.other;

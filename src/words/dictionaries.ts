@@ -13,6 +13,7 @@ const PARTS: Readonly<
       import('./de/table.ts'),
       import('./de/papers.ts'),
       import('./de/page.ts'),
+      import('./de/office.ts'),
     ]),
   fr: () =>
     Promise.all([
@@ -22,6 +23,7 @@ const PARTS: Readonly<
       import('./fr/table.ts'),
       import('./fr/papers.ts'),
       import('./fr/page.ts'),
+      import('./fr/office.ts'),
     ]),
   es: () =>
     Promise.all([
@@ -31,6 +33,7 @@ const PARTS: Readonly<
       import('./es/table.ts'),
       import('./es/papers.ts'),
       import('./es/page.ts'),
+      import('./es/office.ts'),
     ]),
 };
 

@@ -1,10 +1,12 @@
 /** The folder of an archive: who it is, its key, and its file where it keeps no database elsewhere. */
+
 import { join } from 'node:path';
 import { z } from 'zod';
 import { openPostgres } from '../../../db/archive/postgres.ts';
 import { openSqlite } from '../../../db/archive/sqlite.ts';
 import { archiveStore } from '../../../db/archive/store.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
+import { w } from '../../words/catalogue.ts';
 import { readJson } from '../station/json-file.ts';
 
 export interface ArchiveScope {
@@ -23,7 +25,12 @@ export const identityPath = (folder: string) => join(folder, 'archive.json');
 export const archiveKeyPath = (folder: string, kid: string) => join(folder, `archive.${kid}.pem`);
 
 export const identityOf = ({ data }: ArchiveScope): Promise<ArchiveIdentity> =>
-  readJson(identityPath(data), identitySchema, 'file of the archive', 'what "plugmark archive init" writes');
+  readJson(
+    identityPath(data),
+    identitySchema,
+    w`file of the archive`,
+    w`what "plugmark archive init" writes`,
+  );
 
 /** Opens the store of an archive for one command, and closes it behind it. */
 export async function withArchive<T>(

@@ -1,4 +1,5 @@
 /** The archive that a station has joined, and how it is reached. */
+
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -7,6 +8,7 @@ import { jsonIn } from '../../archive/json.ts';
 import { aboutSchema } from '../../archive/message.ts';
 import type { Line, Reply } from '../../archive/outbox.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { shortText } from '../station/ask-witness.ts';
 import { readJson } from '../station/json-file.ts';
 import { isLoopback } from '../witness/listening.ts';
@@ -30,10 +32,10 @@ export function archiveLink(folder: string): Promise<ArchiveLink> {
     throw new ProblemError({
       code: 'archive-not-joined',
       where: folder,
-      message: 'this station has joined no archive',
-      next: 'Join one: plugmark archive join URL',
+      message: w`this station has joined no archive`,
+      next: w`Join one: plugmark archive join URL`,
     });
-  return readJson(path, archiveLinkSchema, 'link to the archive', 'what "plugmark archive join" writes');
+  return readJson(path, archiveLinkSchema, w`link to the archive`, w`what "plugmark archive join" writes`);
 }
 
 /** A request with many entries may take its time on a slow line. */
@@ -67,13 +69,13 @@ export async function ask(
 export function notReached(url: string, cause: unknown): unknown {
   if (!(cause instanceof Error)) return cause;
   const under = cause.cause instanceof Error && 'code' in cause.cause ? ` (${String(cause.cause.code)})` : '';
-  const why = cause.name === 'TimeoutError' ? 'it did not answer in time' : `it cannot be reached${under}`;
+  const why = cause.name === 'TimeoutError' ? w`it did not answer in time` : w`it cannot be reached${under}`;
   return new ProblemError(
     {
       code: 'archive-not-reached',
       where: url,
       message: why,
-      next: 'Try again when it can be reached. Nothing is lost: the log of a station is its outbox, and an archive keeps what it has.',
+      next: w`Try again when it can be reached. Nothing is lost: the log of a station is its outbox, and an archive keeps what it has.`,
     },
     { cause },
   );
@@ -87,8 +89,8 @@ export async function archiveAt(url: string): Promise<string> {
   throw new ProblemError({
     code: 'archive-refused',
     where: url,
-    message: 'what answers there is no archive',
-    next: 'Take the address that "plugmark archive serve" printed.',
+    message: w`what answers there is no archive`,
+    next: w`Take the address that "plugmark archive serve" printed.`,
   });
 }
 
@@ -116,7 +118,7 @@ function refuseInClear(url: string): void {
   throw new ProblemError({
     code: 'option-not-valid',
     where: 'URL',
-    message: 'a station joins an archive over https alone, but for one on this computer',
-    next: 'Take the address that begins with https://.',
+    message: w`a station joins an archive over https alone, but for one on this computer`,
+    next: w`Take the address that begins with https://.`,
   });
 }

@@ -3,6 +3,7 @@ import type { CarvedEntry } from '../../../db/carve.ts';
 import { writeLog } from '../../../db/new-log.ts';
 import { type ReturnedHead, readReturnedHead, returnedEntry } from '../../archive/returned.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { watched } from '../terminal/progress.ts';
 import { askSecret } from '../terminal/secret.ts';
@@ -14,12 +15,12 @@ const ENTRIES_A_BATCH = 2000;
 /** Writes the log to `out`, a new file. Problems: `archive-not-reached`, `archive-refused`. */
 export async function fetchBack(url: string, out: string): Promise<void> {
   const archive = await archiveAt(url);
-  const token = (await askSecret('enrolment', `One-time token of ${safeLine(archive)}: `))?.trim() ?? '';
+  const token = (await askSecret('enrolment', w`One-time token of ${safeLine(archive)}: `))?.trim() ?? '';
   const lines = linesOf(await answerOf(url, token), { broken: brokenOff(url), tooLong: notALog(url) });
   const first = await lines.next();
   const head = first.done === true ? null : readReturnedHead(first.value);
   if (head === null) throw new ProblemError(notALog(url));
-  const watch = watched('entries fetched');
+  const watch = watched(w`entries fetched`);
   const { size, checkpoints } = await writeLog(out, entriesIn(lines, head.entries, url), {
     notes: [head.note],
     written: (count) => watch(count, head.entries),
@@ -46,8 +47,8 @@ async function answerOf(url: string, token: string): Promise<AsyncIterable<Uint8
     throw new ProblemError({
       code: 'archive-refused',
       where: url,
-      message: `the archive gave nothing back: it answered ${response.status}`,
-      next: 'Ask whoever runs the archive for a new token (plugmark archive give-back): each is good once.',
+      message: w`the archive gave nothing back: it answered ${response.status}`,
+      next: w`Ask whoever runs the archive for a new token (plugmark archive give-back): each is good once.`,
     });
   return patiently(response.body, broken);
 }
@@ -81,13 +82,13 @@ async function* entriesIn(
 const brokenOff = (url: string): Problem => ({
   code: 'archive-not-reached',
   where: url,
-  message: 'its answer broke off, or is not what an archive sends',
-  next: 'Ask whoever runs the archive for a new token (plugmark archive give-back): each is good once. Nothing was put in place.',
+  message: w`its answer broke off, or is not what an archive sends`,
+  next: w`Ask whoever runs the archive for a new token (plugmark archive give-back): each is good once. Nothing was put in place.`,
 });
 
 const notALog = (url: string): Problem => ({
   code: 'archive-refused',
   where: url,
-  message: 'what the archive gave back is not the log that was signed, or not all of it',
-  next: 'Have it looked at by whoever runs the archive: plugmark archive check. Nothing was put in place.',
+  message: w`what the archive gave back is not the log that was signed, or not all of it`,
+  next: w`Have it looked at by whoever runs the archive: plugmark archive check. Nothing was put in place.`,
 });

@@ -6,6 +6,7 @@ import { enrolledSchema } from '../../archive/message.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { signerOf } from '../station/sign-log.ts';
 import { stateOf } from '../station/station.ts';
@@ -23,11 +24,11 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
       throw new ProblemError({
         code: 'file-exists',
         where: path,
-        message: 'this station has joined an archive already',
-        next: 'Remove the file to join another one; what the first one has, it keeps.',
+        message: w`this station has joined an archive already`,
+        next: w`Remove the file to join another one; what the first one has, it keeps.`,
       });
     const archive = await archiveAt(url);
-    const token = (await askSecret('enrolment', `One-time token of ${safeLine(archive)}: `))?.trim() ?? '';
+    const token = (await askSecret('enrolment', w`One-time token of ${safeLine(archive)}: `))?.trim() ?? '';
     const state = stateOf(stationFolder);
     const { key } = await signerOf(stationFolder, state);
     const { origin, name: station } = state;
@@ -41,8 +42,8 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
       throw new ProblemError({
         code: 'archive-refused',
         where: url,
-        message: `the archive did not take the station: ${safeLine(reply.text.trim()) || `it answered ${reply.status}`}`,
-        next: 'Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.',
+        message: w`the archive did not take the station: ${safeLine(reply.text.trim()) || w`it answered ${reply.status}`}`,
+        next: w`Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.`,
       });
     const { log, vkeys } = enrolled.data;
     const good =
@@ -51,14 +52,14 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
       throw new ProblemError({
         code: 'archive-refused',
         where: url,
-        message: 'the archive answered with another log, or with keys that cannot cosign',
-        next: 'Have it looked at by whoever runs the archive. The station has not joined it.',
+        message: w`the archive answered with another log, or with keys that cannot cosign`,
+        next: w`Have it looked at by whoever runs the archive. The station has not joined it.`,
       });
     const link: ArchiveLink = { form: 'plugmark/archive-link/1', url, archive, log, vkeys };
     writeWhole(path, jsonText(link));
     print([
-      `${safeLine(station)} has joined ${safeLine(archive)}.`,
-      'Next: plugmark archive ship. It ships whatever the archive has not got; the log itself is the outbox.',
+      w`${safeLine(station)} has joined ${safeLine(archive)}.`,
+      w`Next: plugmark archive ship. It ships whatever the archive has not got; the log itself is the outbox.`,
     ]);
     return EXIT.done;
   });

@@ -1,9 +1,11 @@
 /** What an archive has: its stations, the two histories that it was shown, and whether what it keeps is still what it cosigned. */
+
 import { ENTRIES_A_BUNDLE, entriesOf } from '../../archive/bundle.ts';
 import { type FaultKind, type KeptLog, keptFault } from '../../archive/kept-log.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
 import { completedBy, type Subtrees, treeRoot } from '../../evidence/merkle.ts';
 import { isSame } from '../../evidence/platform/bytes.ts';
+import { phrases, plural, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type ArchiveScope, withArchive } from './archive-folder.ts';
@@ -12,7 +14,7 @@ export function listStations(scope: ArchiveScope): Promise<ExitCode> {
   return withArchive(scope, async (store, { name }) => {
     const logs = await store.logs();
     print([
-      `Archive ${safeLine(name)}, ${logs.length === 1 ? '1 station' : `${logs.length} stations`}`,
+      w`Archive ${safeLine(name)}, ${plural(logs.length, { one: '# station', other: '# stations' })}`,
       ...logs.map(stationLine),
     ]);
     return logs.some(({ standing }) => standing === 'frozen') ? EXIT.failed : EXIT.done;
@@ -20,17 +22,17 @@ export function listStations(scope: ArchiveScope): Promise<ExitCode> {
 }
 
 function stationLine({ tenant, station, origin, head, entries, standing }: KeptLog): string {
-  const has = head === null ? 'nothing cosigned yet' : `${head.size} entries, cosigned`;
-  const more = entries > (head?.size ?? 0) ? `, ${entries - (head?.size ?? 0)} more on the way` : '';
-  const frozen = standing === 'frozen' ? '; FROZEN: it showed two histories (plugmark archive faults)' : '';
+  const has = head === null ? w`nothing cosigned yet` : w`${head.size} entries, cosigned`;
+  const more = entries > (head?.size ?? 0) ? w`, ${entries - (head?.size ?? 0)} more on the way` : '';
+  const frozen = standing === 'frozen' ? w`; FROZEN: it showed two histories (plugmark archive faults)` : '';
   return `  ${safeLine(tenant)}  ${safeLine(station)}  ${has}${more}  ${safeLine(origin)}${frozen}`;
 }
 
-const FAULT_WORDS: Readonly<Record<FaultKind, string>> = {
+const FAULT_WORDS: Readonly<Record<FaultKind, string>> = phrases({
   rewritten: 'signed another log of the same size: its history was rewritten',
   'not-extending': 'offered a log that does not go on from the one that the archive has',
   'two-successors': 'has a key that named two others: somebody works with a copy of its folder',
-};
+});
 
 /** The notes that prove two histories. Any of them makes the answer a bad one. */
 export function listFaults(scope: ArchiveScope): Promise<ExitCode> {
@@ -42,7 +44,7 @@ export function listFaults(scope: ArchiveScope): Promise<ExitCode> {
         print([`${at}  ${safeLine(tenant)}  ${safeLine(station)} ${FAULT_WORDS[kind]}.`]);
         process.stdout.write(`kept:\n${kept}\noffered:\n${offered}\n`);
       }
-    if (count === 0) print(['No station has shown two histories.']);
+    if (count === 0) print([w`No station has shown two histories.`]);
     return count === 0 ? EXIT.done : EXIT.failed;
   });
 }
@@ -57,10 +59,10 @@ export function checkArchive(scope: ArchiveScope): Promise<ExitCode> {
       const fault = await faultOf(store, log);
       good &&= fault === null;
       lines.push(
-        `${fault === null ? 'whole' : 'DAMAGED'}  ${safeLine(log.station)}  ${log.head?.size ?? 0} entries${fault === null ? '' : `: ${fault}`}`,
+        `${fault === null ? w`whole` : w`DAMAGED`}  ${safeLine(log.station)}  ${plural(log.head?.size ?? 0, { one: '# entry', other: '# entries' })}${fault === null ? '' : `: ${fault}`}`,
       );
     }
-    print(lines.length === 0 ? ['The archive has no station yet.'] : lines);
+    print(lines.length === 0 ? [w`The archive has no station yet.`] : lines);
     return good ? EXIT.done : EXIT.failed;
   });
 }
@@ -78,9 +80,9 @@ async function faultOf(store: ArchiveStore, { id, head }: KeptLog): Promise<stri
   };
   let next = 0;
   for await (const bundle of store.bundles(id, 0)) {
-    if (bundle.number * ENTRIES_A_BUNDLE !== next) return `entry ${next + 1} is missing`;
+    if (bundle.number * ENTRIES_A_BUNDLE !== next) return w`entry ${next + 1} is missing`;
     const fault = keptFault(bundle);
-    if (fault !== null) return `entry ${next + fault + 1} was changed`;
+    if (fault !== null) return w`entry ${next + fault + 1} was changed`;
     const count = entriesOf(bundle.number, head.size);
     for (const hash of bundle.hashes.slice(0, count)) {
       nodes.set(`0/${next}`, hash);
@@ -94,8 +96,8 @@ async function faultOf(store: ArchiveStore, { id, head }: KeptLog): Promise<stri
     }
     if (next >= head.size) break;
   }
-  if (next < head.size) return `entry ${next + 1} is missing`;
+  if (next < head.size) return w`entry ${next + 1} is missing`;
   return isSame(treeRoot(tree, head.size), head.root)
     ? null
-    : 'its entries do not lead to the root that was cosigned';
+    : w`its entries do not lead to the root that was cosigned`;
 }

@@ -3,6 +3,7 @@ import { Readable } from 'node:stream';
 import { createGunzip } from 'node:zlib';
 import { MAX_REQUEST_BYTES } from '../../archive/bundle.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** A line that is silent for so long is broken. */
 const PATIENCE_MS = 120_000;
@@ -12,7 +13,7 @@ export async function* patiently(
   body: AsyncIterable<Uint8Array>,
   broken: AbortController,
 ): AsyncIterable<Uint8Array> {
-  const silent = () => broken.abort(new DOMException('silent for too long', 'TimeoutError'));
+  const silent = () => broken.abort(new DOMException(w`silent for too long`, 'TimeoutError'));
   let timer = setTimeout(silent, PATIENCE_MS);
   try {
     for await (const part of body) {

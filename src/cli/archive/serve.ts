@@ -1,4 +1,5 @@
 import { archiveServer, USUAL_LIMITS } from '../../serve/archive.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { unlocked } from '../station/station-keys.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -11,17 +12,17 @@ export function serveArchive(options: ArchiveScope & Listening): Promise<ExitCod
   return withArchive(options, async (store, { name, kid }) => {
     const endpoint = await endpointOf(options);
     const path = archiveKeyPath(options.data, kid);
-    const key = await unlocked(path, 'passphrase', "Passphrase of the archive's key: ");
+    const key = await unlocked(path, 'passphrase', w`Passphrase of the archive's key: `);
     const server = await archiveServer(
       { ...HERE, name, store, keys: keysOfWitness(name, key) },
       { ...USUAL_LIMITS, tls: endpoint.tls },
     );
     await serveUntilEnded(server, { listen: options.listen, endpoint }, async (address) => {
       const { length } = await store.logs();
-      const logs = length === 1 ? '1 log' : `${length} logs`;
-      return `Archive ${safeLine(name)} listens on ${address} and has ${logs}. Ctrl-C ends it.`;
+      const logs = plural(length, { one: '# log', other: '# logs' });
+      return w`Archive ${safeLine(name)} listens on ${address} and has ${logs}. Ctrl-C ends it.`;
     });
-    print(['Ended. All that was acknowledged is on disk.']);
+    print([w`Ended. All that was acknowledged is on disk.`]);
     return EXIT.done;
   });
 }

@@ -1,10 +1,12 @@
 /** A station ships its log, and says how far the archive is. */
+
 import { type Outbox, type Shipped, ship } from '../../archive/outbox.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { keepCosigned } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
@@ -21,15 +23,15 @@ export function shipLog(options: Scope & { readonly sealed?: true }): Promise<Ex
     const link = await archiveLink(stationFolder.folder);
     const outbox = await outboxOf(stationFolder, options.sealed === true);
     if (outbox === null) {
-      print(['Nothing is signed yet, so there is nothing to ship.']);
+      print([w`Nothing is signed yet, so there is nothing to ship.`]);
       return EXIT.done;
     }
     const known = headOf((await ask(link.url, `/logs/${link.log}/checkpoint`)).text);
-    const shipped = await ship(outbox, lineTo(link, watched('entries shipped')), known);
+    const shipped = await ship(outbox, lineTo(link, watched(w`entries shipped`)), known);
     if (shipped.as !== 'kept') throw new ProblemError(notShipped(shipped, outbox, link));
     keepReceipt(stationFolder, link, shipped.note);
     print([
-      `${safeLine(link.archive)} has all ${outbox.size} entries and cosigned them. The receipt lies beside the log and its records.`,
+      w`${safeLine(link.archive)} has all ${outbox.size} entries and cosigned them. The receipt lies beside the log and its records.`,
     ]);
     return EXIT.done;
   });
@@ -43,12 +45,12 @@ export function archiveStatus(options: Scope): Promise<ExitCode> {
     const has = headOf((await ask(link.url, `/logs/${link.log}/checkpoint`)).text);
     const behind = size - has;
     print([
-      `Archive ${safeLine(link.archive)} at ${safeLine(link.url)}`,
+      w`Archive ${safeLine(link.archive)} at ${safeLine(link.url)}`,
       behind < 0
-        ? `It has ${has} entries of this log, and this log has ${size}: an old copy was put back, or its end was cut off. Run "plugmark log check".`
+        ? w`It has ${has} entries of this log, and this log has ${size}: an old copy was put back, or its end was cut off. Run "plugmark log check".`
         : behind === 0
-          ? `It has all ${size} entries.`
-          : `It has ${has} of ${size} entries; ${behind} are to be shipped: plugmark archive ship`,
+          ? w`It has all ${size} entries.`
+          : w`It has ${has} of ${size} entries; ${behind} are to be shipped: plugmark archive ship`,
     ]);
     return behind < 0 ? EXIT.failed : EXIT.done;
   });
@@ -60,10 +62,10 @@ async function outboxOf(stationFolder: StationFolder, sealed: boolean): Promise<
   const state = stateOf(stationFolder);
   refuseTurned(stationFolder, state);
   const newest = log.newestCheckpoint();
-  const stands = newest === null ? null : orThrow(readCheckpoint(newest, 'the log'));
+  const stands = newest === null ? null : orThrow(readCheckpoint(newest, w`the log`));
   const note = sealed || stands?.size === log.size() ? newest : await newCheckpoint(stationFolder);
   if (note === null) return null;
-  const { size } = orThrow(readCheckpoint(note, 'the log'));
+  const { size } = orThrow(readCheckpoint(note, w`the log`));
   return {
     size,
     note,
@@ -76,7 +78,7 @@ async function outboxOf(stationFolder: StationFolder, sealed: boolean): Promise<
 }
 
 function headOf(text: string): number {
-  const read = readCheckpoint(text, 'checkpoint of the archive');
+  const read = readCheckpoint(text, w`checkpoint of the archive`);
   return read.ok ? read.value.size : 0;
 }
 
@@ -92,8 +94,8 @@ function keepReceipt(stationFolder: StationFolder, { url, vkeys }: ArchiveLink, 
     throw new ProblemError({
       code: 'archive-refused',
       where: url,
-      message: 'the archive answered without a cosignature by its own keys',
-      next: 'Have it looked at by whoever runs the archive. What was shipped may not be kept.',
+      message: w`the archive answered without a cosignature by its own keys`,
+      next: w`Have it looked at by whoever runs the archive. What was shipped may not be kept.`,
     });
   keepCosigned(stationFolder, checkpoint, keys);
 }
@@ -108,25 +110,25 @@ function notShipped(
       return {
         code: 'archive-ahead',
         where: url,
-        message: `the archive has ${shipped.size} entries of this log, and this log has ${size}: an old copy was put back, or its end was cut off`,
-        next: 'Start no new job. Restore the newest backup: plugmark restore FILE. Where none has that many entries, show this to whoever runs the archive.',
+        message: w`the archive has ${shipped.size} entries of this log, and this log has ${size}: an old copy was put back, or its end was cut off`,
+        next: w`Start no new job. Restore the newest backup: plugmark restore FILE. Where none has that many entries, show this to whoever runs the archive.`,
       };
     case 'parted':
       return {
         code: 'archive-parted',
         where: url,
-        message: `the archive has another history of this log: ${safeLine(shipped.why)}`,
-        next: 'Run "plugmark log check", and show both to whoever runs the archive: plugmark archive faults.',
+        message: w`the archive has another history of this log: ${safeLine(shipped.why)}`,
+        next: w`Run "plugmark log check", and show both to whoever runs the archive: plugmark archive faults.`,
       };
     case 'refused':
       return {
         code: 'archive-refused',
         where: url,
-        message: `the archive took nothing: ${safeLine(shipped.why) || `it answered ${shipped.status}`}`,
+        message: w`the archive took nothing: ${safeLine(shipped.why) || w`it answered ${shipped.status}`}`,
         next:
           shipped.status === 403
-            ? 'Where a copy of this station has a newer key, go on with that one alone. Otherwise show this to whoever runs the archive.'
-            : 'Try again later. Nothing is lost: the log is the outbox.',
+            ? w`Where a copy of this station has a newer key, go on with that one alone. Otherwise show this to whoever runs the archive.`
+            : w`Try again later. Nothing is lost: the log is the outbox.`,
       };
   }
 }

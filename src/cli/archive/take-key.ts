@@ -1,8 +1,10 @@
 /** Takes in by hand the new key of a log whose old key is lost and could name nobody. */
+
 import { logKeyOf } from '../../archive/keys.ts';
 import { logId } from '../../archive/log-id.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type ArchiveScope, withArchive } from './archive-folder.ts';
@@ -31,13 +33,13 @@ export function takeLostKey(options: ArchiveScope & { readonly vkey: string }): 
       throw new ProblemError({
         code: 'option-not-valid',
         where: '--vkey',
-        message: 'this is not the key of a log that the archive has',
-        next: 'Take what "plugmark log vkey" prints at the station, from somebody whom you know.',
+        message: w`this is not the key of a log that the archive has`,
+        next: w`Take what "plugmark log vkey" prints at the station, from somebody whom you know.`,
       });
     print([
       taken.isNew
-        ? `${safeLine(taken.station)} signs with this key from now on. The archive has nobody's word for it but yours.`
-        : `${safeLine(taken.station)} signs with this key already.`,
+        ? w`${safeLine(taken.station)} signs with this key from now on. The archive has nobody's word for it but yours.`
+        : w`${safeLine(taken.station)} signs with this key already.`,
     ]);
     return EXIT.done;
   });

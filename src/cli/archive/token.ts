@@ -1,9 +1,11 @@
 /** One-time tokens: with one a station joins, with the other a station that lost its log gets it back. */
+
 import { randomBytes } from 'node:crypto';
 import { tokenHash } from '../../archive/enrolment.ts';
 import { logId } from '../../archive/log-id.ts';
 import type { ArchiveStore, TokenUse } from '../../archive/store.ts';
 import { ProblemError } from '../../problem.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { type ArchiveScope, withArchive } from './archive-folder.ts';
 
@@ -22,8 +24,8 @@ export function makeToken(
       throw new ProblemError({
         code: 'option-not-valid',
         where: '--tenant',
-        message: `"${tenant}" cannot be the name of a tenant`,
-        next: 'Take small letters, digits and hyphens: north-street.',
+        message: w`"${tenant}" cannot be the name of a tenant`,
+        next: w`Take small letters, digits and hyphens: north-street.`,
       });
     return await printed(
       store,
@@ -41,8 +43,8 @@ export function tokenToGiveBack(options: ArchiveScope & { readonly log: string }
       throw new ProblemError({
         code: 'option-not-valid',
         where: '--log',
-        message: `the archive has nothing cosigned of a log "${safeLine(options.log)}"`,
-        next: 'Take the origin that "plugmark archive stations" prints behind the station.',
+        message: w`the archive has nothing cosigned of a log "${safeLine(options.log)}"`,
+        next: w`Take the origin that "plugmark archive stations" prints behind the station.`,
       });
     return await printed(store, { use: 'restore', log }, RETURN_DAYS, 'plugmark restore --from-archive URL');
   });
@@ -59,7 +61,7 @@ async function printed(
   await store.addToken(tokenHash(token), use, new Date(Date.now() + days * 86_400_000).toISOString());
   process.stdout.write(`${token}\n`);
   process.stderr.write(
-    `Good once, for ${days === 1 ? '1 day' : `${days} days`}. At the station: ${atTheStation}, and give it this token.\n`,
+    w`Good once, for ${plural(days, { one: '# day', other: '# days' })}. At the station: ${atTheStation}, and give it this token.\n`,
   );
   return EXIT.done;
 }

@@ -12,6 +12,7 @@ import type { Column } from '../../report/rows.ts';
 import { rowsCsv } from '../../report/rows-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
 import { noted } from '../../report/words/index.ts';
+import { ENGLISH, inLanguage } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -48,7 +49,8 @@ export function ask(options: AskOptions): Promise<ExitCode> {
       else print(attemptLines(rows));
       return EXIT.done;
     }
-    const answers = (await answersTo(records, filter)).filter(
+    const answersIn = csv === true || out !== undefined ? answersForPrograms : answersTo;
+    const answers = (await answersIn(records, filter)).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
     if (out !== undefined) await writeList(out, jobColumns(answers), answers, style);
@@ -87,7 +89,18 @@ async function listFile<T>(
 }
 
 /** The jobs to which a question applies, the latest first, each with what there is to say of it. */
-export async function answersTo(records: Records, filter: AttemptFilter): Promise<readonly JobAnswer[]> {
+export const answersTo = (records: Records, filter: AttemptFilter) =>
+  answersMade(records, filter, (make) => make());
+
+/** The same where they get into a table or a package, whose words are the same for every reader. */
+export const answersForPrograms = (records: Records, filter: AttemptFilter) =>
+  answersMade(records, filter, (make) => inLanguage(ENGLISH, make));
+
+async function answersMade(
+  records: Records,
+  filter: AttemptFilter,
+  said: (make: () => readonly JobAnswer[]) => readonly JobAnswer[],
+): Promise<readonly JobAnswer[]> {
   const jobs = await records.jobsOf(filter);
   const attempts = new Map(jobs.map(({ stream }) => [stream, [] as AttemptRow[]]));
   for (const row of await records.attemptsIn(jobs)) attempts.get(row.stream)?.push(row);
@@ -97,11 +110,13 @@ export async function answersTo(records: Records, filter: AttemptFilter): Promis
   const impacts = new Map(
     (await records.stations()).map(({ log, entries }) => [log, impactsOf(entries)] as const),
   );
-  return jobs.map((job) => {
-    const own = attempts.get(job.stream) ?? [];
-    const setup = own[0] === undefined ? null : (setups.get(own[0].setupKey) ?? null);
-    return answerFor(job, own, setup, impacts.get(logOf(job)) ?? []);
-  });
+  return said(() =>
+    jobs.map((job) => {
+      const own = attempts.get(job.stream) ?? [];
+      const setup = own[0] === undefined ? null : (setups.get(own[0].setupKey) ?? null);
+      return answerFor(job, own, setup, impacts.get(logOf(job)) ?? []);
+    }),
+  );
 }
 
 /** An archive names a job by its log and its stream. */

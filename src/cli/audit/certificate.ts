@@ -5,19 +5,20 @@ import { type Certificate, certificateFromJson } from '../../instrument/certific
 import { certificateFromDcc } from '../../instrument/dcc.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 
 const MAX_BYTES = 1 << 20;
 
 /** A calibration certificate from a file: a digital calibration certificate in XML, or the JSON form. `serials`: of the tools it may be for. */
 export async function readCertificate(file: string, serials: readonly string[] = []): Promise<Certificate> {
-  return certificateIn(await readBytes(file, 'calibration certificate', MAX_BYTES), file, serials);
+  return certificateIn(await readBytes(file, w`calibration certificate`, MAX_BYTES), file, serials);
 }
 
 /** The certificate with the SHA-256 of its file, in hexadecimal digits. */
 export async function readCertificateFile(
   file: string,
 ): Promise<{ readonly certificate: Certificate; readonly digest: string }> {
-  const bytes = await readBytes(file, 'calibration certificate', MAX_BYTES);
+  const bytes = await readBytes(file, w`calibration certificate`, MAX_BYTES);
   const digest = createHash('sha256').update(bytes).digest('hex');
   return { certificate: certificateIn(bytes, file), digest };
 }

@@ -8,6 +8,7 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import type { CertificatesAnswer } from '../answers/drift.ts';
 import { stamp } from '../station/clock.ts';
@@ -60,7 +61,7 @@ async function keep(
   file: string,
   number: string | undefined,
 ): Promise<{ readonly event: StationEvent | null; readonly outcome: string }> {
-  const bytes = await readBytes(file, 'certificate', MAX_BYTES);
+  const bytes = await readBytes(file, w`certificate`, MAX_BYTES);
   if (bytes.length === 0) throw empty(file);
   const digest = sha256(bytes);
   const about = await identityOf(

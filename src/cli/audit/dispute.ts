@@ -15,9 +15,10 @@ import type { ProblemCode } from '../../problem-code.ts';
 import { disputePaper } from '../../report/dispute.ts';
 import { DISPUTE_PAPER } from '../../report/held/package-papers.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import type { Asked } from '../declare/filters.ts';
 import { askedFor } from '../evidence/package.ts';
-import { counted, madeLines } from '../evidence/package-text.ts';
+import { madeLines } from '../evidence/package-text.ts';
 import { keptFrom, writePackage } from '../evidence/write-package.ts';
 import { programVersion } from '../help/version.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
@@ -26,7 +27,7 @@ import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { answersTo, filterOf } from './ask.ts';
+import { answersForPrograms, filterOf } from './ask.ts';
 import { recordsOf } from './records.ts';
 
 interface DisputeOptions
@@ -109,7 +110,7 @@ async function jobsOfVehicle(
   const { vin, plate, fleet } = options;
   if (vin === undefined && plate === undefined && fleet === undefined)
     throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
-  const jobs = await answersTo(recordsOf(stationFolder.log), filterOf(options));
+  const jobs = await answersForPrograms(recordsOf(stationFolder.log), filterOf(options));
   if (jobs.length === 0)
     throw problem(
       'vehicle-unknown',
@@ -144,7 +145,9 @@ const ofTheseAlone = (entries: readonly StationEntry[], jobs: ReadonlySet<string
 function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
   const others = impactsOf(entries).flatMap(({ assessment, items }) => {
     const count = items.filter(({ job }) => !jobs.has(job)).length;
-    return count === 0 ? [] : [`${assessment} names ${counted(count, 'job')} on other vehicles`];
+    return count === 0
+      ? []
+      : [w`${assessment} names ${plural(count, { one: '# job', other: '# jobs' })} on other vehicles`];
   });
   if (others.length === 0) return [];
   return [

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import type { Paper } from '../../report/paper.ts';
 import { paperLines } from '../../report/paper-text.ts';
-import { speaksUtf8 } from '../bench/run.ts';
 import { safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { screenColumns } from '../terminal/wrapped.ts';
 
 /** How large the SVG pictures of charts are. */

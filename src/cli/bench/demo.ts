@@ -35,9 +35,10 @@ import { showFor, UNITS } from '../station/reads.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { finish } from './finish.ts';
 import { growingLines } from './growing-file.ts';
-import { hasScreen, runWork, speaksUtf8 } from './run.ts';
+import { hasScreen, runWork } from './run.ts';
 
 export interface DemoOptions {
   readonly cylinders: string;
@@ -280,7 +281,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: string, station: Station): Promise<WorkOrder> {
   const file = exampleFile(`order-${cylinders}.json`);
-  const order = await readJson(file, workOrderSchema, 'work order', '"plugmark manual work-order"');
+  const order = await readJson(file, workOrderSchema, w`work order`, '"plugmark manual work-order"');
   const runs = station.log.streams().length;
   return { ...order, job: `${order.job}-${runs + 1}` };
 }
@@ -299,7 +300,7 @@ function unknownPerson(name: string): Problem {
   return {
     code: 'option-not-valid',
     where: '--technician',
-    message: `there is no simulated technician "${name}"`,
-    next: `Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,
+    message: w`there is no simulated technician "${name}"`,
+    next: w`Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,
   };
 }

@@ -3,6 +3,7 @@ import { Socket } from 'node:net';
 import type { Writable } from 'node:stream';
 import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { problemText } from '../terminal/exit.ts';
 import { jsonLine } from '../terminal/json-text.ts';
 
@@ -76,8 +77,8 @@ export function eventFile(outlet: Outlet, mostWaiting = MOST_WAITING): EventFile
 const noLonger = (error: Error) => ({
   code: 'file-system' as const,
   where: '--events',
-  message: `no more events are written: ${fileProblem(error, 'events')?.message ?? error.message}`,
-  next: 'The job goes on. The log contains all of them.',
+  message: w`no more events are written: ${fileProblem(error, 'events')?.message ?? error.message}`,
+  next: w`The job goes on. The log contains all of them.`,
 });
 
 /**
@@ -119,14 +120,14 @@ function opened(path: string): Writable {
     throw new ProblemError({
       code: 'file-unreadable',
       where: path,
-      message: 'nobody reads this pipe',
-      next: 'Start its reader first.',
+      message: w`nobody reads this pipe`,
+      next: w`Start its reader first.`,
     });
   }
   throw new ProblemError({
     code: 'file-not-written',
     where: path,
-    message: 'this is no file and no pipe',
-    next: 'Name a file, a named pipe, or - for the standard output.',
+    message: w`this is no file and no pipe`,
+    next: w`Name a file, a named pipe, or - for the standard output.`,
   });
 }

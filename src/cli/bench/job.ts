@@ -30,12 +30,13 @@ import { keepSingleFigure, type LoadedStation, readStationFile } from '../statio
 import { commandLine } from '../terminal/command-line.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { stationHistory } from './earlier-orders.ts';
 import { afterwards, finish } from './finish.ts';
 import { NOBODY, openFollower } from './follower.ts';
 import { newOrder } from './new-order.ts';
 import { keepOrder, type ReadOrder, readOrder } from './order-file.ts';
-import { hasScreen, runWork, speaksUtf8 } from './run.ts';
+import { hasScreen, runWork } from './run.ts';
 import { readLibrary } from './specification-files.ts';
 import { keep } from './specifications.ts';
 

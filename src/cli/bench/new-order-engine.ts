@@ -13,8 +13,8 @@ import { misnumbered } from '../../sequence/plan.ts';
 import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
 import { phrases, plural, w } from '../../words/catalogue.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { askChoice, askMaybe, askUntil, askYes, promptFor, refuse } from '../terminal/questions.ts';
-import { speaksUtf8 } from './run.ts';
 
 const engineSchema = workOrderSchema.shape.engine;
 

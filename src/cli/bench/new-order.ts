@@ -23,6 +23,7 @@ import { w } from '../../words/catalogue.ts';
 import type { LoadedStation } from '../station/station-file.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { askMaybe, askUntil, isNumber, noNumber, parse } from '../terminal/questions.ts';
 import { withWayBack } from '../terminal/way-back.ts';
 import type { StationHistory } from './earlier-orders.ts';
@@ -40,7 +41,6 @@ import {
   askVin,
 } from './new-order-vehicle.ts';
 import { betweenWords, toolRows, windowRows } from './order-summary.ts';
-import { speaksUtf8 } from './run.ts';
 import type { Library } from './specification-files.ts';
 import { TAPE } from './window-input.ts';
 
@@ -168,7 +168,7 @@ async function askOrder(dialogue: Dialogue, context: OrderContext): Promise<Aske
         '',
         ...windowRows(whole, context.file.instruments, opened, context.file.decision, !speaksUtf8()),
       ]);
-    } else say(dialogue, ['', `  NOT POSSIBLE    ${problemWords(checked.error)}`]);
+    } else say(dialogue, ['', w`  NOT POSSIBLE    ${problemWords(checked.error)}`]);
     if (!(checked.ok || dialogue.patient)) throw new ProblemError(checked.error);
     const next = await askNext(dialogue, checked.ok);
     if (next === 'leave') return { do: 'nothing' };

@@ -5,6 +5,7 @@ import { outputFolder } from '../../files/output.ts';
 import { isSoundReport } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { w } from '../../words/catalogue.ts';
 import { laterLogBeside } from '../evidence/later-log-file.ts';
 import { isPackage } from '../evidence/package-folder.ts';
 import { readersTrust } from '../evidence/readers-trust.ts';
@@ -31,14 +32,14 @@ export async function paper(
   { trust, out, csvLocale, ...reader }: PaperOptions,
 ): Promise<ExitCode> {
   const style = csvStyle(csvLocale);
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
   const { list, fault, unnamed } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault())}\n`);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const opened = openRecord(bytes);
   const lines = verdictLines(file, report, unnamed);
   if (!opened.ok || !isSoundReport(report)) {
-    print([...lines, '  no papers: the record is not as its station sealed it']);
+    print([...lines, w`  no papers: the record is not as its station sealed it`]);
     return VERIFICATION[report.verdict].exit;
   }
   await refusePackage(out);
@@ -47,7 +48,7 @@ export async function paper(
     audience: await audienceOf(reader),
     style,
   });
-  print([...lines, `  papers        ${safeLine(pdf)}, ${safeLine(csv)}`]);
+  print([...lines, w`  papers        ${safeLine(pdf)}, ${safeLine(csv)}`]);
   return VERIFICATION[report.verdict].exit;
 }
 
@@ -57,7 +58,7 @@ async function refusePackage(folder: string): Promise<void> {
       throw new ProblemError({
         code: 'folder-in-package',
         where: folder,
-        message: 'this folder is a package, and whatever is added to it shows as a fault',
-        next: 'Name another folder with --out.',
+        message: w`this folder is a package, and whatever is added to it shows as a fault`,
+        next: w`Name another folder with --out.`,
       });
 }

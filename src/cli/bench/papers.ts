@@ -28,6 +28,7 @@ import { writeCsv, writePdf } from '../../report/index.ts';
 import { modelOf } from '../../report/of-record.ts';
 import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { noRecordText } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { programVersion } from '../help/version.ts';
 import { keepSigned, refuseTurned } from '../station/one-history.ts';
 import { readerOf } from '../station/paper-reader.ts';
@@ -173,8 +174,8 @@ async function refuseOther(file: string, { entries }: JobRecord): Promise<void> 
   throw new ProblemError({
     code: 'record-not-in-log',
     where: file,
-    message: 'this record of the job is not from this log, and is never overwritten',
-    next: 'Keep it: move it to another folder. Then run "plugmark jobs papers".',
+    message: w`this record of the job is not from this log, and is never overwritten`,
+    next: w`Keep it: move it to another folder. Then run "plugmark jobs papers".`,
   });
 }
 
@@ -183,8 +184,8 @@ const nameMissing = (job: string) =>
   new ProblemError({
     code: 'log-damaged',
     where: `job:${job}`,
-    message: 'the name of the technician is missing in the log, and no entry says that it was forgotten',
-    next: 'Run "plugmark log check". The record that was sealed before stays good.',
+    message: w`the name of the technician is missing in the log, and no entry says that it was forgotten`,
+    next: w`Run "plugmark log check". The record that was sealed before stays good.`,
   });
 
 /**
@@ -231,8 +232,8 @@ export async function drawnPdf(
 function tooLarge(job: string, message: string): ProblemError {
   return new ProblemError({
     code: 'record-too-large',
-    where: `job ${job}`,
-    message: `the job has ${message}`,
-    next: 'Nothing is lost: the station log contains all of it. Keep station.db and a checkpoint of it as evidence.',
+    where: w`job ${job}`,
+    message: w`the job has ${message}`,
+    next: w`Nothing is lost: the station log contains all of it. Keep station.db and a checkpoint of it as evidence.`,
   });
 }

@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, rmSync } from 'node:fs';
 import type { Port } from '../../../sim/serve/player.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** A pseudo-terminal of socat: Node makes none by itself. */
 export function pseudoTerminal(path: string): Port & { readonly close: () => void } {
@@ -28,7 +29,7 @@ export function pseudoTerminal(path: string): Port & { readonly close: () => voi
         stdio: ['pipe', 'pipe', 'ignore'],
       });
       const failed = new Promise<never>((_, reject) => {
-        started.once('error', () => reject(new ProblemError(NO_SOCAT)));
+        started.once('error', () => reject(new ProblemError(noSocat())));
         started.once('exit', () => reject(new ProblemError(noPort(path))));
       });
       failed.catch(() => {});
@@ -48,20 +49,20 @@ export function pseudoTerminal(path: string): Port & { readonly close: () => voi
 const taken = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'something lies here already, and is not overwritten by a pseudo-terminal',
-  next: 'Name another port in the scenario, or remove it.',
+  message: w`something lies here already, and is not overwritten by a pseudo-terminal`,
+  next: w`Name another port in the scenario, or remove it.`,
 });
 
 const noPort = (where: string): Problem => ({
   code: 'port-failed',
   where,
-  message: 'no pseudo-terminal can be made here',
-  next: 'Name a port in a folder that you may write to, such as /tmp.',
+  message: w`no pseudo-terminal can be made here`,
+  next: w`Name a port in a folder that you may write to, such as /tmp.`,
 });
 
-const NO_SOCAT: Problem = {
+const noSocat = (): Problem => ({
   code: 'port-failed',
   where: 'socat',
-  message: 'socat is not installed; it makes the pseudo-terminals',
-  next: 'Install it: apt-get install socat.',
-};
+  message: w`socat is not installed; it makes the pseudo-terminals`,
+  next: w`Install it: apt-get install socat.`,
+});

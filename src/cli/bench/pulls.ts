@@ -7,10 +7,11 @@ import { newtonMetres, type TorqueUnit } from '../../quantity/torque.ts';
 import { orThrow } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
 import { traceRows } from '../../ui/trace.ts';
+import { phrases, plural, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { type PullsReport, reportOn } from './pulls-report.ts';
-import { speaksUtf8 } from './run.ts';
 
 export interface TraceOptions {
   readonly timeColumn: string;
@@ -47,7 +48,7 @@ export async function pulls(file: string, options: PullsOptions): Promise<ExitCo
 
 /** A trace with the columns and units that the options name. The angle is optional unless it was named. */
 export async function readTrace(file: string, options: TraceOptions): Promise<TraceColumns> {
-  return traceIn(await readBytes(file, 'trace', MAX_BYTES), file, options);
+  return traceIn(await readBytes(file, w`trace`, MAX_BYTES), file, options);
 }
 
 /** The same of bytes that were read already. */
@@ -67,9 +68,9 @@ export function traceIn(bytes: Uint8Array, file: string, options: TraceOptions):
 /** The report for people. */
 export function reportLines(report: PullsReport, trace: TraceColumns, ascii: boolean): string[] {
   const { file, samples, durationS, startNm, gaps, pulls: found } = report;
-  const head = `${safeLine(file)}: ${samples} samples in ${durationS.toFixed(3)} s, ${found.length} ${found.length === 1 ? 'pull' : 'pulls'} above ${startNm.toFixed(2)} N·m`;
-  const missing = gaps.slice(0, 5).map(({ row, why }) => `  row ${row}: ${why}`);
-  const more = gaps.length > 5 ? [`  and ${gaps.length - 5} more rows like these`] : [];
+  const head = w`${safeLine(file)}: ${samples} samples in ${durationS.toFixed(3)} s, ${plural(found.length, { one: '# pull', other: '# pulls' })} above ${startNm.toFixed(2)} N·m`;
+  const missing = gaps.slice(0, 5).map(({ row, why }) => w`  row ${row}: ${why}`);
+  const more = gaps.length > 5 ? [w`  and ${gaps.length - 5} more rows like these`] : [];
   const drawn = found.flatMap((pull) => ['', ...pullLines(pull), ...plot(pull, trace, ascii)]);
   return [head, ...missing, ...more, ...drawn].map((line) => (ascii ? line.replaceAll('N·m', 'Nm') : line));
 }
@@ -80,35 +81,35 @@ function pullLines(pull: ReportedPull): string[] {
   const { peakNm, peakStandardNm, releaseNm, dropShare, riseMs, turn, seating, saturated, cut } = pull;
   const seconds = (us: number) => (us / 1e6).toFixed(3);
   const release = {
-    seen: `click ${(releaseNm ?? 0).toFixed(2)} N·m, fell by ${(100 * (dropShare ?? 0)).toFixed(0)} %`,
-    none: 'no click',
-    'not-visible': 'a click could not be seen',
+    seen: w`click ${(releaseNm ?? 0).toFixed(2)} N·m, fell by ${(100 * (dropShare ?? 0)).toFixed(0)} %`,
+    none: w`no click`,
+    'not-visible': w`a click could not be seen`,
   }[pull.release];
   const notes = [
-    ...(saturated ? ['the readings reached the end of the scale'] : []),
-    ...(cut === null ? [] : ['the readings end in the middle of the pull']),
-    ...(pull.zeroSettled || pull.stream === 'maxima' ? [] : ['the zero was not settled']),
+    ...(saturated ? [w`the readings reached the end of the scale`] : []),
+    ...(cut === null ? [] : [w`the readings end in the middle of the pull`]),
+    ...(pull.zeroSettled || pull.stream === 'maxima' ? [] : [w`the zero was not settled`]),
   ];
   return [
-    `pull ${pull.pull}: peak ${peakNm.toFixed(2)} N·m (u = ${peakStandardNm.toFixed(3)}) at ${seconds(pull.peakUs)} s; ${release}`,
-    `  from ${seconds(pull.startUs)} to ${seconds(pull.endUs)} s, rise ${riseMs.toFixed(0)} ms, highest reading ${pull.highestNm.toFixed(2)} N·m, zero ${pull.zeroNm.toFixed(3)} N·m, noise ${pull.noiseNm.toFixed(3)} N·m`,
+    w`pull ${pull.pull}: peak ${peakNm.toFixed(2)} N·m (u = ${peakStandardNm.toFixed(3)}) at ${seconds(pull.peakUs)} s; ${release}`,
+    w`  from ${seconds(pull.startUs)} to ${seconds(pull.endUs)} s, rise ${riseMs.toFixed(0)} ms, highest reading ${pull.highestNm.toFixed(2)} N·m, zero ${pull.zeroNm.toFixed(3)} N·m, noise ${pull.noiseNm.toFixed(3)} N·m`,
     ...(turn === null
       ? []
       : [
-          `  turned ${turn.startToPeakDeg.toFixed(1)}° to the peak, ${turn.from10PercentDeg.toFixed(1)}° of it from 10 %; work ${turn.workJ.toFixed(2)} J`,
+          w`  turned ${turn.startToPeakDeg.toFixed(1)}° to the peak, ${turn.from10PercentDeg.toFixed(1)}° of it from 10 %; work ${turn.workJ.toFixed(2)} J`,
         ]),
-    ...(seating === null ? [] : [`  by its angle: ${SEATED[seating]}`]),
-    ...notes.map((note) => `  note: ${note}`),
+    ...(seating === null ? [] : [w`  by its angle: ${SEATED[seating]}`]),
+    ...notes.map((note) => w`  note: ${note}`),
   ];
 }
 
-const SEATED: Readonly<Record<Seating, string>> = {
+const SEATED: Readonly<Record<Seating, string>> = phrases({
   hardly: 'a plug that was already tight, or a missing gasket',
   hard: 'a used gasket, or a conical seat',
   soft: 'a new gasket',
   doubled: 'more than one gasket',
   binding: 'it turned far and evenly, like a binding thread',
-};
+});
 
 /** Torque over time, as a filled curve; where the click and the peak lie stands below it. */
 function plot(pull: ReportedPull, { atUs, nm }: TraceColumns, ascii: boolean): string[] {
@@ -135,7 +136,7 @@ function plot(pull: ReportedPull, { atUs, nm }: TraceColumns, ascii: boolean): s
   return [
     ...rows.map((row, i) => `${label(i === 0 ? pull.peakNm.toFixed(2) : '')} |${row}`),
     `${label('0.00')} +${'-'.repeat(COLUMNS)}`,
-    `${label('')}  ${marks.join('').trimEnd()}   P peak${pull.releaseUs === null ? '' : ', c click'}`,
+    `${label('')}  ${marks.join('').trimEnd()}   ${pull.releaseUs === null ? w`P peak` : w`P peak, c click`}`,
   ];
 }
 
@@ -152,8 +153,8 @@ function lowerOf(text: string | undefined): number | null {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--lower',
-    message: `expected a torque above 0 N·m, found "${text}"`,
-    next: 'Give the lower limit of the window in N·m, or leave it out.',
+    message: w`expected a torque above 0 N·m, found "${text}"`,
+    next: w`Give the lower limit of the window in N·m, or leave it out.`,
   });
 }
 
@@ -163,8 +164,8 @@ function secondsIn(unit: string): number {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--time-unit',
-    message: `"${unit}" is no unit of time here`,
-    next: `Choose one of: ${Object.keys(SECONDS_IN).join(', ')}.`,
+    message: w`"${unit}" is no unit of time here`,
+    next: w`Choose one of: ${Object.keys(SECONDS_IN).join(', ')}.`,
   });
 }
 
@@ -179,8 +180,8 @@ function newtonMetresIn(unit: string): number {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--torque-unit',
-    message: `"${unit}" is no unit of torque`,
-    next: 'Choose for example N·m, lbf·ft, lbf·in, kgf·m or kgf·cm.',
+    message: w`"${unit}" is no unit of torque`,
+    next: w`Choose for example N·m, lbf·ft, lbf·in, kgf·m or kgf·cm.`,
   });
 }
 

@@ -14,6 +14,7 @@ import { ProblemError } from '../../problem.ts';
 import type { TraceColumns } from '../../pull/columns.ts';
 import type { Reading } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation } from '../station/station.ts';
@@ -50,13 +51,13 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
     throw new ProblemError({
       code: 'instrument-missing',
       where: file,
-      message: `the station has no tool that measures ${description.quantity}`,
-      next: 'Name a station file that has one.',
+      message: w`the station has no tool that measures ${description.quantity}`,
+      next: w`Name a station file that has one.`,
     });
   const station = await openStation('Replay', options.out, stamp);
   try {
     const path = options.order ?? exampleFile('order-4.json');
-    const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
+    const order = await readJson(path, workOrderSchema, w`work order`, '"plugmark manual work-order"');
     const job = `${order.job}-R${station.log.streams().length}`;
     const now = stamp();
     const opening = {
@@ -81,7 +82,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
       stamp,
       command$,
     });
-    process.stdout.write(`Saved in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
+    process.stdout.write(w`Saved in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
     return outcome === 'closed' ? EXIT.done : EXIT.leftOpen;
   } finally {
     station.log.close();
@@ -110,7 +111,7 @@ function untilEnd(tool: Tool, ended: () => void): Tool {
 }
 
 async function readRecording(file: string, options: TraceOptions): Promise<Recording> {
-  const bytes = await readBytes(file, 'recording', MAX_BYTES);
+  const bytes = await readBytes(file, w`recording`, MAX_BYTES);
   const isRecording = bytes[0] === '{'.charCodeAt(0);
   if (isRecording) return orThrow(parseRecording(new TextDecoder().decode(bytes), file));
   return recordingOf(traceIn(bytes, file, options));
@@ -158,7 +159,7 @@ function paceOf(text: string | undefined): Pace {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--speed',
-    message: `expected a factor above 0, found "${text}"`,
-    next: 'Give 1 for the speed of the recording. Leave it out to run as fast as possible.',
+    message: w`expected a factor above 0, found "${text}"`,
+    next: w`Give 1 for the speed of the recording. Leave it out to run as fast as possible.`,
   });
 }

@@ -13,6 +13,7 @@ import { quantityOfLine, type TypedUnits } from '../../ui/typed-figure.ts';
 import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { inLines } from './plain-run.ts';
 import { timeWithOffset } from './shop-time.ts';
 import { soundPlayer } from './sound.ts';
@@ -179,9 +180,4 @@ export function hasScreen(): boolean {
 export function wantsColor(): boolean {
   const { NO_COLOR, TERM } = process.env;
   return (NO_COLOR === undefined || NO_COLOR === '') && TERM !== 'dumb';
-}
-
-export function speaksUtf8(): boolean {
-  const { LC_ALL, LC_CTYPE, LANG } = process.env;
-  return process.platform === 'win32' || /utf-?8/i.test(LC_ALL || LC_CTYPE || LANG || '');
 }

@@ -10,6 +10,7 @@ import { type Port, play, type Served } from '../../../sim/serve/player.ts';
 import { type Scenario, type ScenarioStep, scenarioSchema } from '../../../sim/serve/scenario.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { readJson } from '../station/json-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { pseudoTerminal } from './pseudo-terminal.ts';
@@ -18,7 +19,7 @@ type ScenarioTool = Scenario['tools'][number];
 
 /** Plays the tools of a scenario, each on a pseudo-terminal or on a virtual Bluetooth controller. */
 export async function serve(file: string): Promise<ExitCode> {
-  const scenario = await readJson(file, scenarioSchema, 'scenario', '"plugmark manual simulator"');
+  const scenario = await readJson(file, scenarioSchema, w`scenario`, '"plugmark manual simulator"');
   const scheduler = realScheduler();
   const closing: (() => void | Promise<void>)[] = [];
   try {
@@ -35,7 +36,7 @@ export async function serve(file: string): Promise<ExitCode> {
     }
     if (scenario.air !== undefined)
       process.stdout.write(
-        `Reach the Bluetooth tools with ${AIR}=${safeLine(scenario.air)} in front of a command.\n`,
+        `${w`Reach the Bluetooth tools with ${`${AIR}=${safeLine(scenario.air)}`} in front of a command.`}\n`,
       );
     const played = play(scenario, served, scheduler, (step) =>
       process.stdout.write(`${new Date().toISOString().slice(11, 19)}  ${safeLine(wordsOf(step))}\n`),
@@ -68,45 +69,45 @@ async function join(
     orThrow(serialProfile(described, file));
     const terminal = pseudoTerminal(port);
     await terminal.plug();
-    return { port: terminal satisfies Port, where: `on ${port}`, close: terminal.close };
+    return { port: terminal satisfies Port, where: w`on ${port}`, close: terminal.close };
   }
   if (address === undefined || air === null) throw new Error('a checked scenario says where its tools are');
   const profile = orThrow(bluetoothProfile(described, file));
   const presented = { address, name: described.title.slice(0, 24), serial };
-  return { port: onAir(air.controller, profile, presented), where: `at ${address}`, close: () => {} };
+  return { port: onAir(air.controller, profile, presented), where: w`at ${address}`, close: () => {} };
 }
 
 function wordsOf(step: ScenarioStep): string {
   switch (step.do) {
     case 'wait':
-      return `wait ${step.ms} ms`;
+      return w`wait ${step.ms} ms`;
     case 'pull':
-      return `${step.tool}: pull to ${step.peakNm} N·m${step.clicks ? '' : ', no click'}`;
+      return w`${step.tool}: pull to ${step.peakNm} N·m${step.clicks ? '' : w`, no click`}`;
     case 'measure':
-      return `${step.tool}: gap ${step.gapMm} mm`;
+      return w`${step.tool}: gap ${step.gapMm} mm`;
     case 'hands':
       return step.move;
     case 'no-value':
-      return `${step.tool}: no value`;
+      return w`${step.tool}: no value`;
     case 'bytes':
-      return `${step.tool}: bytes ${step.hex.slice(0, 60)}`;
+      return w`${step.tool}: bytes ${step.hex.slice(0, 60)}`;
     case 'silence':
-      return `${step.tool}: silent for ${step.ms} ms`;
+      return w`${step.tool}: silent for ${step.ms} ms`;
     case 'unplug':
-      return `${step.tool}: gone for ${step.ms} ms`;
+      return w`${step.tool}: gone for ${step.ms} ms`;
   }
 }
 
 const taken = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'something lies here already, and is not overwritten by a socket',
-  next: 'Name another socket, or remove it.',
+  message: w`something lies here already, and is not overwritten by a socket`,
+  next: w`Name another socket, or remove it.`,
 });
 
 const noSocket = (where: string): Problem => ({
   code: 'file-not-written',
   where,
-  message: 'no socket can be made here',
-  next: 'Name a socket in a folder that you may write to, such as /tmp.',
+  message: w`no socket can be made here`,
+  next: w`Name a socket in a folder that you may write to, such as /tmp.`,
 });

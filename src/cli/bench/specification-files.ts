@@ -1,10 +1,12 @@
 /** The shop's own library of specifications: a folder with a JSON file an entry. */
+
 import { existsSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { readJson } from '../station/json-file.ts';
 
 /** An entry and the file that it stands in. */
@@ -30,7 +32,7 @@ export async function readLibrary(folder: string): Promise<Library> {
       const entry = await readJson(
         file,
         libraryEntrySchema,
-        'specification',
+        w`specification`,
         '"plugmark manual specifications"',
       );
       const twin = kept.find((other) => normalName(other.entry.name) === normalName(entry.name));
@@ -75,8 +77,8 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
       {
         code: 'file-unreadable',
         where: folder,
-        message: 'the folder of the specifications cannot be read',
-        next: 'Check the path and the rights on it.',
+        message: w`the folder of the specifications cannot be read`,
+        next: w`Check the path and the rights on it.`,
       },
       { cause },
     );
@@ -86,6 +88,6 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
 const takenBy = (where: string, name: string, file: string): Problem => ({
   code: 'name-taken',
   where,
-  message: `${file} already has the name "${name}"`,
-  next: 'Choose another name. A new edition of a source is a new entry.',
+  message: w`${file} already has the name "${name}"`,
+  next: w`Choose another name. A new edition of a source is a new entry.`,
 });

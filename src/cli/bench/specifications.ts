@@ -10,6 +10,7 @@ import { gapLimitsOf } from '../../plug/gap.ts';
 import { withoutNames } from '../../plug/specification.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import {
   checkedSpecifications,
@@ -25,11 +26,11 @@ import { libraryIn, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { print } from '../terminal/wrapped.ts';
 import { engineDrawing } from './new-order-engine.ts';
 import { askKeep, entryWords, typeFigures } from './new-order-figures.ts';
 import { askTechnician } from './new-order-vehicle.ts';
-import { speaksUtf8 } from './run.ts';
 import { type Library, nameTaken, readLibrary, writeEntry } from './specification-files.ts';
 
 /** Lists the entries whose name, plug or source holds all the words. */
@@ -51,11 +52,11 @@ export async function listSpecifications(
   if (entries.length === 0)
     lines.push(
       library.kept.length === 0
-        ? `The library ${safeLine(library.folder)} is empty. Add one with "plugmark specifications add".`
-        : 'No specification matches.',
+        ? w`The library ${safeLine(library.folder)} is empty. Add one with "plugmark specifications add".`
+        : w`No specification matches.`,
     );
   if (library.faults.length > 0)
-    lines.push(`${library.faults.length} not readable; see "plugmark specifications check"`);
+    lines.push(w`${library.faults.length} not readable; see "plugmark specifications check"`);
   print(lines);
   return EXIT.done;
 }
@@ -75,8 +76,10 @@ export async function showSpecification(
       code: 'specification-not-one',
       where: words.join(' '),
       message:
-        entry === undefined ? 'the library has no specification of this name' : `${others.length + 1} match`,
-      next: 'Name one as "plugmark specifications" lists it.',
+        entry === undefined
+          ? w`the library has no specification of this name`
+          : w`${others.length + 1} match`,
+      next: w`Name one as "plugmark specifications" lists it.`,
     });
   if (options.json === true) {
     printJson(shownSpecification(entry));
@@ -108,13 +111,13 @@ export async function addSpecification(
         ? await typed(library, stationFolder, on)
         : await fromOrder(options.order, options, on);
     if (entry === null) {
-      print(['Nothing was written.']);
+      print([w`Nothing was written.`]);
       return EXIT.failed;
     }
     const wrong = await keepable(library, entry, on);
     if (wrong !== null) throw new ProblemError(wrong);
     const file = await keep(stationFolder, library.folder, entry, now);
-    print([`${safeLine(entry.name)} is in the library: ${safeLine(file)}`]);
+    print([w`${safeLine(entry.name)} is in the library: ${safeLine(file)}`]);
     return EXIT.done;
   } finally {
     stationFolder.log.close();
@@ -144,9 +147,9 @@ export async function checkSpecifications(options: Scope & { readonly json?: tru
       );
     else
       print([
-        ...faults.map(({ problem }) => `WRONG    ${problemLine(problem)}`),
+        ...faults.map(({ problem }) => `${w`WRONG`}    ${problemLine(problem)}`),
         ...looked.map(lookedLine),
-        `${kept.length + faults.length} specifications, ${wrong} wrong`,
+        w`${kept.length + faults.length} specifications, ${wrong} wrong`,
       ]);
     return wrong === 0 ? EXIT.done : EXIT.failed;
   } finally {
@@ -156,10 +159,10 @@ export async function checkSpecifications(options: Scope & { readonly json?: tru
 
 function lookedLine({ file, entry, problem, recorded }: LookedAt): string {
   if (problem !== null)
-    return `WRONG    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`;
+    return `${w`WRONG`}    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`;
   return recorded
-    ? `OK       ${entryWords(entry)}`
-    : `NOTE     ${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`;
+    ? `${w`OK`}       ${entryWords(entry)}`
+    : `${w`NOTE`}     ${w`${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`}`;
 }
 
 /** Puts an entry into the library and its specification into the log, under the name of the one who entered it. */
@@ -181,7 +184,7 @@ async function fromOrder(
   { name, by }: { readonly name?: string; readonly by?: string },
   on: string,
 ): Promise<LibraryEntry> {
-  const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
+  const order = await readJson(path, workOrderSchema, w`work order`, '"plugmark manual work-order"');
   const { engine, plug, specification } = order;
   const entry = libraryEntrySchema.safeParse({
     form: 'plugmark/specification/1',
@@ -193,7 +196,7 @@ async function fromOrder(
     enteredOn: on,
   });
   if (entry.success) return entry.data;
-  throw new ProblemError(problemFromZod(entry.error, path, 'input-not-valid', 'Give --name and --by.'));
+  throw new ProblemError(problemFromZod(entry.error, path, 'input-not-valid', w`Give --name and --by.`));
 }
 
 async function typed(

@@ -13,6 +13,7 @@ import {
   threadSchema,
 } from '../../plug/specification.ts';
 import { ProblemError, problemFromZod } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { today } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { readStationFile } from '../station/station-file.ts';
@@ -49,12 +50,12 @@ export async function orderFrom(typed: string | undefined, options: WindowOption
   const given =
     options.order === undefined
       ? null
-      : await readJson(options.order, workOrderSchema, 'work order', '"plugmark manual work-order"');
+      : await readJson(options.order, workOrderSchema, w`work order`, '"plugmark manual work-order"');
   if (given === null && typed === undefined)
     throw new ProblemError({
       code: 'nothing-named',
-      message: 'neither a torque nor an order was named',
-      next: 'Type a range, for example "25-30 N·m", or give --order FILE.',
+      message: w`neither a torque nor an order was named`,
+      next: w`Type a range, for example "25-30 N·m", or give --order FILE.`,
     });
   const adapter = adapterFrom(options) ?? given?.adapter;
   const order =
@@ -114,7 +115,7 @@ function adapterFrom({ arm, offset, angle }: WindowOptions): Adapter | undefined
       parsed.error,
       'adapter',
       'input-not-valid',
-      'Give both --arm and --offset in mm, and --angle in degrees.',
+      w`Give both --arm and --offset in mm, and --angle in degrees.`,
     ),
   );
 }
@@ -123,7 +124,7 @@ function universalJoint(bentDeg: number): FlexJoint {
   const parsed = flexJointSchema.safeParse({ kind: 'universal-joint', bentDeg });
   if (parsed.success) return parsed.data;
   throw new ProblemError(
-    problemFromZod(parsed.error, '--bent', 'input-not-valid', 'Give the bend in degrees, for example 10.'),
+    problemFromZod(parsed.error, '--bent', 'input-not-valid', w`Give the bend in degrees, for example 10.`),
   );
 }
 
@@ -140,8 +141,8 @@ export async function wrenchFrom(
     throw new ProblemError({
       code: 'instrument-missing',
       where: options.station ?? '',
-      message: 'the station has no torque wrench',
-      next: 'Add a tool with "quantity": "torque" to the station file.',
+      message: w`the station has no torque wrench`,
+      next: w`Add a tool with "quantity": "torque" to the station file.`,
     });
   return { wrench, decision: decisionFrom(options, station?.decision ?? USUAL_DECISION) };
 }
@@ -170,7 +171,7 @@ function decisionFrom({ rule, r, atLeast, grades }: WindowOptions, usual: Decisi
       parsed.error,
       '--rule',
       'input-not-valid',
-      'Choose simple, guard-band, iso-14253-1 or probability.',
+      w`Choose simple, guard-band, iso-14253-1 or probability.`,
     ),
   );
 }
@@ -181,8 +182,8 @@ function choice<T extends string>(options: readonly T[], given: string, where: s
   throw new ProblemError({
     code: 'input-not-valid',
     where,
-    message: `"${given}" is not one of the choices`,
-    next: `Choose one of: ${options.join(', ')}.`,
+    message: w`"${given}" is not one of the choices`,
+    next: w`Choose one of: ${options.join(', ')}.`,
   });
 }
 
@@ -194,7 +195,7 @@ export function dayOf({ on }: WindowOptions): string {
   throw new ProblemError({
     code: 'input-not-valid',
     where: '--on',
-    message: `"${on}" is no date`,
-    next: 'Write it as 2026-05-04.',
+    message: w`"${on}" is no date`,
+    next: w`Write it as 2026-05-04.`,
   });
 }

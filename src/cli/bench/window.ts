@@ -11,7 +11,7 @@ import { windowPlot } from '../../ui/window-plot.ts';
 import { printJson } from '../answers/answer.ts';
 import { windowAnswered } from '../answers/window.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
-import { speaksUtf8 } from './run.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { dayOf, orderFrom, type WindowOptions, wrenchFrom } from './window-input.ts';
 
 const WIDEST_PLOT = 100;

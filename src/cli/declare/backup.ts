@@ -1,3 +1,4 @@
+import { w } from '../../words/catalogue.ts';
 import { closing, type Declare, json, scope } from './common.ts';
 
 /** What keeps the station log from being lost. */
@@ -27,7 +28,7 @@ export const declareBackup: Declare = (program, run) => {
     )
     .addHelpText(
       'after',
-      `\nThe old log is never thrown away. It stays beside the restored one; the command prints where.\n${closing(
+      `\n${w`The old log is never thrown away. It stays beside the restored one; the command prints where.`}\n${closing(
         {},
         'plugmark restore /media/stick/station-2026-03-02.db',
         'plugmark restore --from-archive https://archive.example.com',

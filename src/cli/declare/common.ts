@@ -1,6 +1,6 @@
 /** What the declarations of commands share. A declaration loads nothing but commander: a command's own file is imported when it runs. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import { LANGUAGES } from '../../words/catalogue.ts';
+import { LANGUAGES, spokenPhrase, w } from '../../words/catalogue.ts';
 import { EXIT, EXIT_TABLE, type ExitCode, type ExitName } from '../terminal/exit.ts';
 
 /** Makes a commander action of a command: its exit code becomes the program's, its problems become sentences. */
@@ -18,22 +18,23 @@ const ALWAYS: ReadonlySet<ExitName> = new Set(['done', 'badInput']);
 /** The end of a command's help: its exit codes, then lines that can be typed as they stand. */
 export function closing(ends: Ends, ...lines: readonly string[]): string {
   const rows = EXIT_TABLE.flatMap(({ key, name, meaning }) => {
-    const words = ends[key] ?? (ALWAYS.has(key) ? meaning : undefined);
+    const own = ends[key];
+    const words = own === undefined ? (ALWAYS.has(key) ? meaning : undefined) : spokenPhrase(own);
     return words === undefined ? [] : [exitLine(EXIT[key], name, words)];
   });
-  return `\nExit codes:\n${rows.join('\n')}\n${examples(...lines)}`;
+  return `\n${w`Exit codes:`}\n${rows.join('\n')}\n${examples(...lines)}`;
 }
 
 /** The end of the help of a group of commands. */
 export const examples = (...lines: readonly string[]): string =>
-  `\n${lines.length === 1 ? 'Example' : 'Examples'}:\n${lines.map((line) => `  ${line}`).join('\n')}`;
+  `\n${lines.length === 1 ? w`Example:` : w`Examples:`}\n${lines.map((line) => `  ${line}`).join('\n')}`;
 
 /** All exit codes, as the help of the program shows them. */
 export const allExitCodes = (): string =>
-  `\nExit codes:\n${EXIT_TABLE.map(({ key, name, meaning }) => exitLine(EXIT[key], name, meaning)).join('\n')}`;
+  `\n${w`Exit codes:`}\n${EXIT_TABLE.map(({ key, name, meaning }) => exitLine(EXIT[key], name, meaning)).join('\n')}`;
 
 const exitLine = (code: ExitCode, name: string, meaning: string) =>
-  `  ${String(code).padEnd(2)}  ${name.padEnd(11)}  ${meaning}`;
+  `  ${String(code).padEnd(2)}  ${name.padEnd(Math.max(...EXIT_TABLE.map((row) => row.name.length)))}  ${meaning}`;
 
 /** Which station a command is about. */
 export const scope = (command: Command): Command =>
@@ -49,7 +50,7 @@ export const askedScope = (command: Command): Command =>
 export const json = (command: Command): Command =>
   command.option(
     '--json',
-    `the answer as JSON; "plugmark schema ${pathOf(command).join('-')}" prints its form`,
+    w`the answer as JSON; "plugmark schema ${pathOf(command).join('-')}" prints its form`,
   );
 
 const pathOf = (command: Command): readonly string[] =>
@@ -79,25 +80,25 @@ export const forReader = (command: Command): Command =>
     );
 
 export function whole(text: string): number {
-  if (!/^\d{1,9}$/.test(text)) throw new InvalidArgumentError('expected a whole number.');
+  if (!/^\d{1,9}$/.test(text)) throw new InvalidArgumentError(w`expected a whole number.`);
   return Number(text);
 }
 
 export function oneOrMore(text: string): number {
   const value = whole(text);
-  if (value === 0) throw new InvalidArgumentError('expected 1 or more.');
+  if (value === 0) throw new InvalidArgumentError(w`expected 1 or more.`);
   return value;
 }
 
 export function positive(text: string): number {
   const value = Number(text);
   if (!/^\d{1,6}(\.\d{1,6})?$/.test(text) || value === 0)
-    throw new InvalidArgumentError('expected a number above zero.');
+    throw new InvalidArgumentError(w`expected a number above zero.`);
   return value;
 }
 
 export function figure(text: string): number {
-  if (!/^\d{1,6}(?:\.\d{1,6})?$/.test(text)) throw new InvalidArgumentError('expected a number.');
+  if (!/^\d{1,6}(?:\.\d{1,6})?$/.test(text)) throw new InvalidArgumentError(w`expected a number.`);
   return Number(text);
 }
 

@@ -1,4 +1,5 @@
 import { InvalidArgumentError, Option } from 'commander';
+import { w } from '../../words/catalogue.ts';
 import { closing, type Declare, figure, json, oneOrMore } from './common.ts';
 
 /** Faster than any wrench. */
@@ -6,7 +7,7 @@ const MOST_A_SECOND = 10_000;
 
 function rate(text: string): number {
   const count = oneOrMore(text);
-  if (count > MOST_A_SECOND) throw new InvalidArgumentError(`expected ${MOST_A_SECOND} at most.`);
+  if (count > MOST_A_SECOND) throw new InvalidArgumentError(w`expected ${MOST_A_SECOND} at most.`);
   return count;
 }
 

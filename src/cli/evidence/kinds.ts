@@ -1,6 +1,7 @@
 import type { Kinds } from '../../evidence/sharing.ts';
 import { type PersonalKind, personalKindSchema } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 const KINDS = personalKindSchema.options;
 
@@ -13,8 +14,8 @@ export function kindsIn(text: string): Kinds {
     throw new ProblemError({
       code: 'option-not-valid',
       where: '--without',
-      message: `there is no kind of personal text "${stranger}"`,
-      next: `Choose from: ${KINDS.join(', ')}; or all.`,
+      message: w`there is no kind of personal text "${stranger}"`,
+      next: w`Choose from: ${KINDS.join(', ')}; or all.`,
     });
   return new Set(names.filter(isKind));
 }

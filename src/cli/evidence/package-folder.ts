@@ -1,4 +1,5 @@
 /** The folder of a package on disk: plain files only, for a link could lead anywhere and a device has no end. */
+
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { lstat, readdir, stat } from 'node:fs/promises';
@@ -9,6 +10,7 @@ import type { FolderFile, FolderToRead, FolderToWrite } from '../../package/fold
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** Whether a folder is a package: it has an index, or what only stands beside one, so that a lost index shows. */
 export async function isPackage(folder: string): Promise<boolean> {
@@ -27,14 +29,14 @@ export const folderToRead = (folder: string): FolderToRead => ({
   async read(path, maxBytes) {
     const file = join(folder, path);
     const found = await lstat(file).catch(() => null);
-    if (found !== null && !found.isFile()) throw notRead('file-unreadable', file, 'it is no plain file');
+    if (found !== null && !found.isFile()) throw notRead('file-unreadable', file, w`it is no plain file`);
     if (found !== null && found.size > maxBytes)
       throw notRead(
         'file-too-large',
         file,
-        `it has ${found.size} bytes, and no such file has more than ${maxBytes}`,
+        w`it has ${found.size} bytes, and no such file has more than ${maxBytes}`,
       );
-    return readBytes(file, 'package', maxBytes);
+    return readBytes(file, w`package`, maxBytes);
   },
   list: () => filesBelow(folder),
   async digest(path) {
@@ -57,8 +59,8 @@ function notRead(code: ProblemCode, where: string, why: string): ProblemError {
   return new ProblemError({
     code,
     where,
-    message: `this file of the package is not read: ${why}`,
-    next: 'Ask for the package again.',
+    message: w`this file of the package is not read: ${why}`,
+    next: w`Ask for the package again.`,
   });
 }
 
@@ -78,7 +80,7 @@ export async function emptyFolder(folder: string): Promise<FolderToWrite> {
   throw new ProblemError({
     code: 'folder-not-empty',
     where: folder,
-    message: 'the folder holds something already, and every file of a package is in its index',
-    next: 'Name a new folder with --out.',
+    message: w`the folder holds something already, and every file of a package is in its index`,
+    next: w`Name a new folder with --out.`,
   });
 }

@@ -1,6 +1,6 @@
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import { noRecordText } from '../../report/words/index.ts';
-import { w } from '../../words/catalogue.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** Longer lists stand whole in the index. */
@@ -17,18 +17,19 @@ export function madeLines(folder: string, index: PackageIndex): readonly string[
   const { files, leftOut, jobs } = index;
   const papers = jobs.filter(({ paper }) => paper !== null).length;
   const questioned = jobs.filter(({ impacts }) => impacts.length > 0).length;
-  const left = leftOut.map((one) => `  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
+  const left = leftOut.map((one) => w`  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
   return [
-    `${safeLine(folder)}: ${counted(jobs.length, 'record')}, ${papers === 0 ? 'no papers' : counted(papers, 'paper')}, ${files.length} files, and an index that the station signed.`,
+    w`${safeLine(folder)}: ${records(jobs.length)}, ${papers === 0 ? w`no papers` : paperCount(papers)}, ${files.length} files, and an index that the station signed.`,
     ...(questioned === 0
       ? []
       : [
-          `  ${counted(questioned, 'job')} in it put in question by a later impact assessment; the index says which.`,
+          w`  ${plural(questioned, { one: '# job', other: '# jobs' })} in it put in question by a later impact assessment; the index says which.`,
         ]),
     ...someOf(left, PACKAGE_FILES.index),
-    `  Check it with: plugmark verify ${safeLine(folder)} --trust YOUR-LIST`,
-    `  YOUR-LIST is the station's ${PACKAGE_FILES.trust}, had by another way; the one in the package is no trust.`,
+    w`  Check it with: plugmark verify ${safeLine(folder)} --trust YOUR-LIST`,
+    w`  YOUR-LIST is the station's ${PACKAGE_FILES.trust}, had by another way; the one in the package is no trust.`,
   ];
 }
 
-export const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
+export const records = (count: number) => plural(count, { one: '# record', other: '# records' });
+const paperCount = (count: number) => plural(count, { one: '# paper', other: '# papers' });

@@ -6,7 +6,8 @@ import { type ForPeople, impactFiles } from '../../report/held/package-papers.ts
 import { PAPER_MAKERS } from '../../report/held/paper-makers.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import type { PaperReader } from '../../report/reader.ts';
-import { answersTo, filterOf } from '../audit/ask.ts';
+import { w } from '../../words/catalogue.ts';
+import { answersForPrograms, filterOf } from '../audit/ask.ts';
 import { recordsOf } from '../audit/records.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
@@ -35,15 +36,15 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
     const without: Kinds = options.without === undefined ? new Set() : kindsIn(options.without);
     const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
-    const jobs = (await answersTo(recordsOf(stationFolder.log), filterOf(options))).filter(
+    const jobs = (await answersForPrograms(recordsOf(stationFolder.log), filterOf(options))).filter(
       ({ exceptions }) => options.exceptions !== true || exceptions.length > 0,
     );
     if (jobs.length === 0)
       throw new ProblemError({
         code: 'nothing-matches',
         where: 'package',
-        message: 'no job matches what was asked for',
-        next: 'Look with "plugmark ask".',
+        message: w`no job matches what was asked for`,
+        next: w`Look with "plugmark ask".`,
       });
     const asked = { ...askedFor(options), ...(options.exceptions === true && { exceptions: 'only' }) };
     const numbers = new Set(jobs.filter(({ state }) => state !== 'open').map(({ job }) => job));

@@ -1,4 +1,5 @@
 /** The page that verifies: by itself for a package, or with a record inside for sending. */
+
 import { readFile, stat } from 'node:fs/promises';
 import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
@@ -7,6 +8,7 @@ import { readBytes } from '../../files/input.ts';
 import { writeNew } from '../../files/output.ts';
 import { isSoundReport } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { now } from '../station/clock.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -38,19 +40,21 @@ export function pageWith(page: string, name: string, record: Uint8Array): string
 
 /** Writes the page with a record inside. A record that is not as its station sealed it is not sent. */
 export async function page(file: string, { out }: { readonly out: string }): Promise<ExitCode> {
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
   const opened = openRecord(bytes);
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
   if (!isSoundReport(verifyRecord(bytes, { keys: [] }, null, now()))) {
-    print([`${safeLine(file)}: no page: the record is not as its station sealed it. See "plugmark verify".`]);
+    print([
+      w`${safeLine(file)}: no page: the record is not as its station sealed it. See "plugmark verify".`,
+    ]);
     return EXIT.failed;
   }
   const { job } = opened.value.record;
   writeNew(out, Buffer.from(pageWith(await emptyPage(), `${job}.record.json`, bytes)));
   print([
-    `${safeLine(out)}: job ${safeLine(job)} with the page that verifies it. It opens in any browser, without a network.`,
-    '  All that the record says goes with it: "plugmark share" makes one that says less.',
-    '  Whoever opens it needs your trusted-keys.json, and has to get it from you by another way than this file.',
+    w`${safeLine(out)}: job ${safeLine(job)} with the page that verifies it. It opens in any browser, without a network.`,
+    w`  All that the record says goes with it: "plugmark share" makes one that says less.`,
+    w`  Whoever opens it needs your trusted-keys.json, and has to get it from you by another way than this file.`,
   ]);
   return EXIT.done;
 }

@@ -2,6 +2,7 @@ import { ProblemError } from '../../problem.ts';
 import { chartSvg } from '../../report/charts/chart.ts';
 import { chartOf } from '../../report/job-text.ts';
 import type { ReportModel } from '../../report/model.ts';
+import { w } from '../../words/catalogue.ts';
 
 const PICTURE = { width: 760, height: 420 } as const;
 
@@ -13,15 +14,15 @@ export function pullSvg(model: ReportModel, wanted: number | undefined): string 
   if (chosen === undefined)
     throw new ProblemError({
       code: 'pull-unknown',
-      where: `job ${model.job}`,
+      where: w`job ${model.job}`,
       message:
         wanted === undefined
-          ? 'no pull was given to a cylinder'
-          : `no pull ${wanted} was given to a cylinder`,
+          ? w`no pull was given to a cylinder`
+          : w`no pull ${wanted} was given to a cylinder`,
       next:
         all.length === 0
-          ? 'There is nothing to draw.'
-          : `Name one of these with --pull: ${all.map(({ one }) => one.pull).join(', ')}.`,
+          ? w`There is nothing to draw.`
+          : w`Name one of these with --pull: ${all.map(({ one }) => one.pull).join(', ')}.`,
     });
   return chartSvg(chartOf(model, chosen.plot, chosen.one), PICTURE);
 }

@@ -1,9 +1,11 @@
 /** The policy that a reader names: which logs, which witnesses, and how many of them. */
+
 import type { ByPolicy } from '../../evidence/by-policy.ts';
 import { type Policy, parsePolicy } from '../../evidence/policy.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { witnessesBeside } from './later-log-file.ts';
 import { liesInPackage } from './readers-trust.ts';
 
@@ -26,10 +28,10 @@ export async function readersPolicy(
     throw new ProblemError({
       code: 'policy-form',
       where: file,
-      message: 'this policy lies in a package, and nobody says in his own package whom to trust',
-      next: 'Name with --policy one of your own.',
+      message: w`this policy lies in a package, and nobody says in his own package whom to trust`,
+      next: w`Name with --policy one of your own.`,
     });
-  const bytes = await readBytes(file, 'policy', MAX_BYTES);
+  const bytes = await readBytes(file, w`policy`, MAX_BYTES);
   return { bytes, policy: orThrow(parsePolicy(bytes, inputName(file))) };
 }
 

@@ -5,6 +5,7 @@ import { writeInPlace } from '../../files/output.ts';
 import { isSoundReport } from '../../package/finding.ts';
 import { resultsOf } from '../../report/joining-results.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { w } from '../../words/catalogue.ts';
 import { now } from '../station/clock.ts';
 import type { ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -20,7 +21,7 @@ interface ResultsOptions {
 
 /** Writes what a record holds as joining results, with the torque curves. A record that is not as it was sealed has none. */
 export async function results(file: string, { trust, out = '-' }: ResultsOptions): Promise<ExitCode> {
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
   const { list, unnamed } = await readersTrust(trust, file);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const opened = openRecord(bytes);

@@ -1,9 +1,11 @@
 /** Gives a record away without some of its personal texts. */
+
 import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import { entriesOf, sharedRecord, withheldIn } from '../../evidence/sharing.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { kindsIn } from './kinds.ts';
@@ -19,10 +21,10 @@ export async function share(
     throw new ProblemError({
       code: 'nothing-named',
       where: inputName(file),
-      message: 'nothing says where the record goes',
-      next: 'Name a file with --out.',
+      message: w`nothing says where the record goes`,
+      next: w`Name a file with --out.`,
     });
-  const opened = openRecord(await readBytes(file, 'record', MAX_RECORD_BYTES));
+  const opened = openRecord(await readBytes(file, w`record`, MAX_RECORD_BYTES));
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
   const bytes = sharedRecord(opened.value, kinds, { withNumbers: options.withNumbers === true });
   const out = options.out ?? file.replace(/(\.record\.json)?$/, '.shared.record.json');
@@ -30,9 +32,9 @@ export async function share(
   const shared = openRecord(bytes);
   if (!shared.ok) throw new Error('a record that was shared cannot be opened');
   print([
-    `${safeLine(out)}: the same record, under the same signatures.`,
+    w`${safeLine(out)}: the same record, under the same signatures.`,
     ...withheldLines(withheldIn(entriesOf(shared.value.record))),
-    '  The job number, the odometer and the texts of the program stay in it.',
+    w`  The job number, the odometer and the texts of the program stay in it.`,
   ]);
   return EXIT.done;
 }

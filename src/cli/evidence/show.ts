@@ -1,4 +1,5 @@
 /** A record to look at: its pages as text, its pulls as curves, with keys on a terminal. */
+
 import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
@@ -7,9 +8,11 @@ import { ProblemError } from '../../problem.ts';
 import { jobLines } from '../../report/job-text.ts';
 import { modelOf } from '../../report/of-record.ts';
 import { VERIFICATION } from '../../report/verification.ts';
-import { hasScreen, speaksUtf8 } from '../bench/run.ts';
+import { w } from '../../words/catalogue.ts';
+import { hasScreen } from '../bench/run.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { screenColumns } from '../terminal/wrapped.ts';
 import { laterLogBeside } from './later-log-file.ts';
 import { pullSvg } from './pull-svg.ts';
@@ -25,7 +28,7 @@ interface ShowOptions {
 
 /** Shows what a record contains, its verification first. Exit codes as of its verification. */
 export async function show(file: string, { trust, plain, svg, pull }: ShowOptions): Promise<ExitCode> {
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
   const opened = openRecord(bytes);
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
   const { list, fault, unnamed } = await readersTrust(trust, file);

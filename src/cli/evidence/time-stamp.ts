@@ -4,6 +4,7 @@ import type { TrustedTime } from '../../evidence/trust.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 
 const MAX_TOKEN_BYTES = 1 << 20;
@@ -26,8 +27,8 @@ export async function timeStamp(
   { authority, ca }: { readonly authority: string; readonly ca: string },
 ): Promise<ExitCode> {
   if (inputName(file) !== file)
-    throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
+    throw refused(file, w`a time stamp is kept beside its record, so the record must be a file`);
+  const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
   const authorities = await certificates(ca);
   const { asWasSealed, readTimeToken, timeQuery, WHY } = await library();
   const sealed = asWasSealed(bytes);
@@ -36,11 +37,11 @@ export async function timeStamp(
   nonce[0] = ((nonce[0] ?? 0) & 0x3f) | 0x40;
   const answer = await asked(authority, await timeQuery(sealed, nonce));
   const token = await readTimeToken(answer, authorities, [sealed]);
-  if (typeof token === 'string') throw refused(authority, `its answer does not hold: ${WHY[token]}`);
-  if (token.nonce !== nonce.toString('hex')) throw refused(authority, 'it answered another question');
+  if (typeof token === 'string') throw refused(authority, w`its answer does not hold: ${WHY[token]()}`);
+  if (token.nonce !== nonce.toString('hex')) throw refused(authority, w`it answered another question`);
   const kept = `${file}.tsr`;
   writeNew(kept, answer);
-  process.stdout.write(`${safeLine(kept)}: stamped before ${token.before}.\n`);
+  process.stdout.write(w`${safeLine(kept)}: stamped before ${token.before}.\n`);
   return EXIT.done;
 }
 
@@ -53,24 +54,24 @@ export async function trustedTime(
   if (ca === undefined)
     throw new ProblemError({
       code: 'time-ca',
-      message: 'nothing says which authority to believe',
-      next: 'Give its certificates with --ca FILE.',
+      message: w`nothing says which authority to believe`,
+      next: w`Give its certificates with --ca FILE.`,
     });
-  const answer = await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
+  const answer = await readBytes(time, w`time stamp`, MAX_TOKEN_BYTES);
   const { trustedTimeIn } = await library();
   return trustedTimeIn(answer, await certificates(ca), bytes);
 }
 
 /** The certificates that the reader believes, as PEM. Problem: `time-ca`. */
 async function certificates(file: string): Promise<string> {
-  const pem = Buffer.from(await readBytes(file, 'certificates', MAX_TOKEN_BYTES)).toString('latin1');
+  const pem = Buffer.from(await readBytes(file, w`certificates`, MAX_TOKEN_BYTES)).toString('latin1');
   const { areCertificates } = await library();
   if (areCertificates(pem)) return pem;
   throw new ProblemError({
     code: 'time-ca',
     where: file,
-    message: 'there is no certificate here',
-    next: 'Give the certificates of the authority as PEM.',
+    message: w`there is no certificate here`,
+    next: w`Give the certificates of the authority as PEM.`,
   });
 }
 
@@ -82,11 +83,11 @@ async function asked(authority: string, query: Uint8Array): Promise<Uint8Array> 
       body: Buffer.from(query),
       signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
     });
-    if (!response.ok) throw refused(authority, `it answered with ${response.status}`);
+    if (!response.ok) throw refused(authority, w`it answered with ${response.status}`);
     return new Uint8Array(await response.arrayBuffer());
   } catch (cause) {
     if (cause instanceof ProblemError) throw cause;
-    throw refused(authority, 'it cannot be reached');
+    throw refused(authority, w`it cannot be reached`);
   }
 }
 
@@ -95,6 +96,6 @@ function refused(where: string, message: string): ProblemError {
     code: 'time-stamp',
     where,
     message,
-    next: 'Try again later, or another authority.',
+    next: w`Try again later, or another authority.`,
   });
 }

@@ -45,7 +45,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (options.json === true) warnUnnamed(unnamed);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, unnamed, policy });
   const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;
-  const bytes = await readBytes(path, 'record', most);
+  const bytes = await readBytes(path, w`record`, most);
   if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, unnamed, policy });
   const time = await trustedTime(bytes, options);
   const report = verifyRecord(

@@ -16,6 +16,7 @@ import { READ_ME, readMe, VERIFY_PAGE } from '../../report/read-me.ts';
 import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { purposeText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { findings, keptCheckpoint, words } from '../station/log-check.ts';
@@ -111,7 +112,7 @@ async function trustListWithout(file: string, without: Kinds): Promise<Uint8Arra
 /** What may be the record that was sealed at the close: the countersigned one before the one that was not. */
 async function* recordsBefore(folder: string, job: string): AsyncGenerator<Uint8Array> {
   for (const end of ['countersigned.record.json', 'record.json']) {
-    const bytes = await readBytes(join(folder, `${job}.${end}`), 'record', MAX_RECORD_BYTES).catch(
+    const bytes = await readBytes(join(folder, `${job}.${end}`), w`record`, MAX_RECORD_BYTES).catch(
       () => null,
     );
     if (bytes !== null) yield bytes;
@@ -127,6 +128,6 @@ export async function keptFrom(
   const kept = await keptCheckpoint(file);
   const [finding] = findings(stationFolder, [kept]);
   if (finding === undefined || finding.kind === 'extends') return kept;
-  print([words(finding), 'No package was made.']);
+  print([words(finding), w`No package was made.`]);
   return 'diverged';
 }

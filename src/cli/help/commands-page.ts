@@ -1,5 +1,6 @@
 /** The reference of all commands, made from their declarations. */
 import type { Command, Option } from 'commander';
+import { LANGUAGE_VARIABLE } from '../station/reader-language.ts';
 import { EXIT, EXIT_TABLE } from '../terminal/exit.ts';
 import { SECRETS } from '../terminal/secret.ts';
 import { type CommandNode, flattened, helpTail, treeOf } from './command-tree.ts';
@@ -34,6 +35,10 @@ export function commandsPage(program: Command): Page {
       text('The help of each command says what its own exit codes mean.'),
       heading('ENVIRONMENT'),
       entry('NO_COLOR', 'No colour on the screen.'),
+      entry(
+        LANGUAGE_VARIABLE,
+        'en, de, fr or es: the language of what is printed, instead of that of the station file.',
+      ),
       entry(
         Object.values(SECRETS).join(', '),
         'Passphrase of a key and PIN of a technician, where nobody can type.',

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { spokenLanguage, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { commandsPage } from './commands-page.ts';
 import type { Page } from './page.ts';
@@ -33,7 +34,7 @@ export async function manual(
   process.stdout.write(
     roff === true
       ? roffOfPage(page, programVersion())
-      : textOfPage(page, { columns: process.stdout.columns || 80, bold: showsBold() }),
+      : inEnglish() + textOfPage(page, { columns: process.stdout.columns || 80, bold: showsBold() }),
   );
   return EXIT.done;
 }
@@ -49,11 +50,17 @@ export const allPages = (program: Command): readonly Page[] => [
   commandsPage(program),
 ];
 
+/** To whoever reads another language; the topics are long, and change with the program. */
+const inEnglish = () =>
+  spokenLanguage() === 'en'
+    ? ''
+    : `${w`The topics of the manual are in English. The help of every command (--help) is not.`}\n\n`;
+
 function topicList(program: Command): string {
   const pages = allPages(program);
   const widest = Math.max(...pages.map(({ name }) => name.length));
   const rows = pages.map(({ name, about }) => `  ${name.padEnd(widest)}  ${about}`);
-  return `plugmark ${programVersion()}\n\nplugmark manual TOPIC\n\n${rows.join('\n')}\n\nEvery command also has --help.\n`;
+  return `${inEnglish()}plugmark ${programVersion()}\n\nplugmark manual TOPIC\n\n${rows.join('\n')}\n\n${w`Every command also has --help.`}\n`;
 }
 
 function pageNamed(program: Command, name: string): Page {
@@ -61,8 +68,8 @@ function pageNamed(program: Command, name: string): Page {
   if (isTopic(name)) return topicPage(name);
   throw new ProblemError({
     code: 'option-not-valid',
-    message: `the manual has no topic "${name}"`,
-    next: `Choose one of: ${[...TOPICS, COMMANDS].join(', ')}.`,
+    message: w`the manual has no topic "${name}"`,
+    next: w`Choose one of: ${[...TOPICS, COMMANDS].join(', ')}.`,
   });
 }
 
@@ -74,6 +81,6 @@ function writePages(program: Command, folder: string): ExitCode {
     outputFolder(place);
     writeWhole(join(place, `${manName(page)}.${section}`), roffOfPage(page, programVersion()));
   }
-  process.stdout.write(`Written to ${folder}: ${TOPICS.length + 1} pages.\n`);
+  process.stdout.write(w`Written to ${folder}: ${TOPICS.length + 1} pages.\n`);
   return EXIT.done;
 }

@@ -4,6 +4,7 @@ import { writeWhole } from '../../files/output.ts';
 import type { Problem } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { readJson } from './json-file.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 
@@ -29,26 +30,26 @@ export function adoption(
   if (entry === undefined)
     return refuse(
       'tool-unknown',
-      `the station file has no tool "${id}"`,
-      `Add it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
+      w`the station file has no tool "${id}"`,
+      w`Add it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
     );
   if (lasting === false)
     return refuse(
       'address-changes',
-      `the device at ${address} uses a changing address and was not heard again`,
-      'Switch off the privacy setting of the tool. This station cannot resolve such addresses.',
+      w`the device at ${address} uses a changing address and was not heard again`,
+      w`Switch off the privacy setting of the tool. This station cannot resolve such addresses.`,
     );
   if (serial === undefined)
     return refuse(
       'serial-missing',
-      `the device at ${address} gives no serial number before pairing, so this station cannot tell it from another one`,
-      'Use a tool that gives a serial number in its Device Information.',
+      w`the device at ${address} gives no serial number before pairing, so this station cannot tell it from another one`,
+      w`Use a tool that gives a serial number in its Device Information.`,
     );
   if (entry.serial !== undefined && entry.serial !== serial)
     return refuse(
       'tool-other-serial',
-      `the device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}`,
-      'Adopt the right one, or correct the instrument with the data of its certificate.',
+      w`the device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}`,
+      w`Adopt the right one, or correct the instrument with the data of its certificate.`,
     );
   const addressOf = ({ driver }: StationFile['tools'][number]) =>
     'address' in driver ? driver.address : undefined;
@@ -56,21 +57,21 @@ export function adoption(
   if (elsewhere !== undefined && entry.serial === serial && !sameAddress(elsewhere, address))
     return refuse(
       'serial-elsewhere',
-      `serial number ${serial} is adopted at ${elsewhere} but answers from ${address}`,
-      `Check which of the two is the tool. If it has a new radio, delete "address" of ${id} in the station file.`,
+      w`serial number ${serial} is adopted at ${elsewhere} but answers from ${address}`,
+      w`Check which of the two is the tool. If it has a new radio, delete "address" of ${id} in the station file.`,
     );
   for (const other of station.tools.filter((tool) => tool.id !== id)) {
     if (other.serial === serial || sameAddress(addressOf(other) ?? '', address))
       return refuse(
         'already-adopted',
-        `serial number ${serial} at ${address} is ${other.id} of this station already`,
-        'Choose another device.',
+        w`serial number ${serial} at ${address} is ${other.id} of this station already`,
+        w`Choose another device.`,
       );
     if (name !== '' && 'name' in other.driver && other.driver.name === name)
       return refuse(
         'name-taken',
-        `the device has the name "${name}", like the tool ${other.id}`,
-        'Rename one of the two in its own settings.',
+        w`the device has the name "${name}", like the tool ${other.id}`,
+        w`Rename one of the two in its own settings.`,
       );
   }
   const driver = {
@@ -89,7 +90,7 @@ export async function adoptInto(
   candidate: Candidate,
   serial: string | undefined,
 ): Promise<void> {
-  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
+  const station = await readJson(file, stationFileSchema, w`station file`, '"plugmark manual station-file"');
   const changed = orThrow(adoption(station, wanted, candidate, serial));
   writeWhole(file, `${JSON.stringify(changed, null, 2)}\n`);
 }

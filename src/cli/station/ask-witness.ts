@@ -1,10 +1,12 @@
 /** The log's side of a witness (c2sp.org/tlog-witness): asks one for its cosignature on a checkpoint. */
+
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
 import { consistencyProof, type Subtrees } from '../../evidence/merkle.ts';
 import { type NoteSignature, noteText, readSignatures } from '../../evidence/note.ts';
 import type { WitnessKey } from '../../evidence/verifier-key.ts';
 import { addCheckpointText } from '../../evidence/witness.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
 /** A witness that the station file names. */
 export interface AskedWitness {
@@ -21,14 +23,14 @@ export type Asked =
 const PATIENCE_MS = 20_000;
 /** Room for the cosignatures of a witness with many keys. */
 const MOST_BYTES = 64_000;
-const WHY: Readonly<Record<number, string>> = {
+const WHY: Readonly<Record<number, string>> = phrases({
   400: 'it does not understand the request',
   403: 'it does not have the key that signs this log now; give it the new one: plugmark log vkey',
   404: 'it does not know this log; give it the key of the log: plugmark log vkey',
   413: 'the request is too large for it',
   422: 'IT HAS ANOTHER HISTORY OF THIS LOG. Run "plugmark log check"',
   429: 'it has had too many requests for now',
-};
+});
 
 /** `oldSize`: what the witness is thought to have; it says what it has where that is wrong. */
 export async function askWitness(
@@ -45,14 +47,14 @@ export async function askWitness(
     if (typeof answer === 'string') return { kind: 'not-reached', why: answer };
     const { status, text } = answer;
     if (status === 200) return cosigned(witness, checkpoint, text);
-    if (status !== 409) return { kind: 'refused', why: WHY[status] ?? `it answered ${status}` };
+    if (status !== 409) return { kind: 'refused', why: WHY[status] ?? w`it answered ${status}` };
     const size = /^(0|[1-9]\d{0,15})\n$/.exec(text)?.[1];
     if (size === undefined || Number(size) === old)
-      return { kind: 'refused', why: 'its answer cannot be understood' };
+      return { kind: 'refused', why: w`its answer cannot be understood` };
     if (Number(size) > checkpoint.size) return { kind: 'ahead', size: Number(size) };
     old = Number(size);
   }
-  return { kind: 'refused', why: 'it answers with another size each time' };
+  return { kind: 'refused', why: w`it answers with another size each time` };
 }
 
 /** Lines of keys that the station file does not name are left out (tlog-witness). */
@@ -61,7 +63,7 @@ function cosigned({ keys }: AskedWitness, checkpoint: SignedCheckpoint, text: st
   const holding = cosignaturesOn({ ...checkpoint, signatures: lines }, keys);
   const [first] = holding ?? [];
   if (holding === null || first === undefined)
-    return { kind: 'refused', why: 'its answer has no cosignature by a key that the station file names' };
+    return { kind: 'refused', why: w`its answer has no cosignature by a key that the station file names` };
   const own = (line: NoteSignature) =>
     keys.some(({ name, keyId }) => name === line.name && Buffer.from(keyId).equals(line.keyId));
   return { kind: 'cosigned', signatures: lines.filter(own), at: first.at };
@@ -82,10 +84,10 @@ async function post(
     return { status: response.status, text: await shortText(response, MOST_BYTES) };
   } catch (cause) {
     if (!(cause instanceof Error)) throw cause;
-    if (cause.name === 'TimeoutError') return 'it did not answer in time';
+    if (cause.name === 'TimeoutError') return w`it did not answer in time`;
     const under =
       cause.cause instanceof Error && 'code' in cause.cause ? ` (${String(cause.cause.code)})` : '';
-    return `it cannot be reached${under}`;
+    return w`it cannot be reached${under}`;
   }
 }
 

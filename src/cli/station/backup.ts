@@ -5,6 +5,7 @@ import { stationOf } from '../../evidence/station.ts';
 import { outputFile } from '../../files/output.ts';
 import { unfinishedName } from '../../files/whole-file.ts';
 import { ProblemError } from '../../problem.ts';
+import { phrases, plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { backedUp } from '../answers/station.ts';
 import { fetchBack } from '../archive/fetch-back.ts';
@@ -25,16 +26,16 @@ export async function backUp(to: string, options: Scope & { readonly json?: true
   const path = logThere(await folderOf(options));
   outputFile(to);
   const checked = await backUpLog(path, to, {
-    copied: watched('pages copied'),
-    checked: watched('entries checked'),
+    copied: watched(w`pages copied`),
+    checked: watched(w`entries checked`),
   }).catch(inLogsPlace(path));
   if (options.json === true) printJson(backedUp(to, checked));
-  else print([`Backed up to ${to} and checked: ${contentOf(checked)}.`, KEYS_APART]);
+  else print([w`Backed up to ${to} and checked: ${contentOf(checked)}.`, keysApart()]);
   return EXIT.done;
 }
 
-const KEYS_APART =
-  'The backup contains the log only. Copy the folder keys and the certificates too; keep the keys private.';
+const keysApart = () =>
+  w`The backup contains the log only. Copy the folder keys and the certificates too; keep the keys private.`;
 
 export interface RestoreOptions extends Scope {
   /** Entries of the log that is there are not in the backup, and are to lie beside it. */
@@ -55,8 +56,8 @@ export async function restore(
     throw new ProblemError({
       code: 'option-not-valid',
       where: 'restore',
-      message: 'expected either a backup or --from-archive URL',
-      next: 'Name the file of the backup, or the archive that the station shipped to.',
+      message: w`expected either a backup or --from-archive URL`,
+      next: w`Name the file of the backup, or the archive that the station shipped to.`,
     });
   if (backup !== undefined) return putBack(folder, { backup, name: backup }, options, open);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
@@ -65,14 +66,14 @@ export async function restore(
     await fetchBack(url ?? '', part);
     const outcome = await putBack(
       folder,
-      { backup: part, name: `the archive at ${url}` },
+      { backup: part, name: w`the archive at ${url ?? ''}` },
       options,
       open,
     ).catch((cause: unknown) => {
       if (!(cause instanceof ProblemError) || cause.problem.where !== part) throw cause;
       throw new ProblemError({ ...cause.problem, where: url ?? '' }, { cause });
     });
-    print(['What the station wrote after its last shipping is not in the archive.']);
+    print([w`What the station wrote after its last shipping is not in the archive.`]);
     return outcome;
   } finally {
     for (const end of ['', '-wal', '-shm']) rmSync(`${part}${end}`, { force: true });
@@ -89,15 +90,15 @@ async function putBack(
   const restored = await restoreLog(backup, logPath(folder), {
     suffix: `before-${at}`,
     keys: await ownKeys(folder),
-    checked: watched('entries checked'),
+    checked: watched(w`entries checked`),
     agree: (courses) => agreed(logPath(folder), courses, options.setAside === true, open),
   });
   const { before, courses } = restored;
   print([
-    `Checked and restored from ${name}: ${contentOf(restored)}.`,
-    ...(courses.apart.entries > 0 ? [`${sentence(apartWords(courses))} are set aside.`] : []),
-    ...(before === null ? [] : [`The old log is kept as ${before}.`]),
-    'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check". The station signs nothing then before you fill it in, or say that it is lost: plugmark log lost --because "..."',
+    w`Checked and restored from ${name}: ${contentOf(restored)}.`,
+    ...(courses.apart.entries > 0 ? [sentence(apartWords(courses, 'set-aside'))] : []),
+    ...(before === null ? [] : [w`The old log is kept as ${before}.`]),
+    w`If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check". The station signs nothing then before you fill it in, or say that it is lost: plugmark log lost --because "..."`,
     ...(await keyAndTrust(folder)),
   ]);
   return EXIT.done;
@@ -111,48 +112,61 @@ async function agreed(
   open: () => Dialogue,
 ): Promise<void> {
   if (courses.apart.entries === 0 || setAside) return;
-  const words = `${apartWords(courses)} would be set aside`;
+  const words = apartWords(courses, 'would-be');
   const dialogue = open();
   try {
     if (dialogue.patient) {
-      dialogue.say(safeLine(`${sentence(words)}.`));
-      if (await askYes(dialogue, 'Restore anyway?', 'no')) return;
+      dialogue.say(safeLine(sentence(words)));
+      if (await askYes(dialogue, w`Restore anyway?`, 'no')) return;
     }
   } finally {
     dialogue.leave();
   }
-  const first = courses.kind === 'unreadable' ? 'Save them first with "plugmark recover". ' : '';
+  const aside = w`Use --set-aside to keep them in a file beside the log and restore the backup.`;
   throw new ProblemError({
     code: 'restore-newer',
     where: path,
-    message: `nothing was restored: ${words}`,
-    next: `${first}Use --set-aside to keep them in a file beside the log and restore the backup.`,
+    message: w`nothing was restored: ${words}`,
+    next: courses.kind === 'unreadable' ? w`Save them first with "plugmark recover". ${aside}` : aside,
   });
 }
 
 /** What the log holds and the backup does not. */
-function apartWords({ kind, common, apart, onlyInBackup }: Courses): string {
-  const entries = counted(apart.entries, 'entry', 'entries');
+function apartWords({ kind, common, apart, onlyInBackup }: Courses, done: 'set-aside' | 'would-be'): string {
+  const entries = plural(apart.entries, { one: '# entry', other: '# entries' });
   const of = [
-    ...apart.jobs.slice(0, MOST_JOBS).map(({ job, became }) => `${job} ${became}`),
-    ...(apart.jobs.length > MOST_JOBS ? [`${apart.jobs.length - MOST_JOBS} more jobs`] : []),
-    ...(apart.station > 0 ? [`${apart.station} of the station itself`] : []),
+    ...apart.jobs.slice(0, MOST_JOBS).map(({ job, became }) => `${job} ${BECAME[became]}`),
+    ...(apart.jobs.length > MOST_JOBS
+      ? [plural(apart.jobs.length - MOST_JOBS, { one: '# more job', other: '# more jobs' })]
+      : []),
+    ...(apart.station > 0 ? [w`${apart.station} of the station itself`] : []),
   ].join(', ');
+  const isDone = done === 'set-aside';
   switch (kind) {
     case 'parted':
-      return `the log and the backup took two courses behind entry ${common}: ${entries} of the log (${of}), where the backup has ${onlyInBackup} of its own,`;
+      return isDone
+        ? w`the log and the backup took two courses behind entry ${common}: ${entries} of the log (${of}), where the backup has ${onlyInBackup} of its own, are set aside`
+        : w`the log and the backup took two courses behind entry ${common}: ${entries} of the log (${of}), where the backup has ${onlyInBackup} of its own, would be set aside`;
     case 'another':
-      return `the log that is there is another one of this station, begun anew: its ${entries} (${of})`;
+      return isDone
+        ? w`the log that is there is another one of this station, begun anew: its ${entries} (${of}) are set aside`
+        : w`the log that is there is another one of this station, begun anew: its ${entries} (${of}) would be set aside`;
     case 'unreadable':
-      return `the log that is there is damaged, and ${entries} newer than the backup can still be read in it: ${of}; they`;
+      return isDone
+        ? w`the log that is there is damaged, and ${entries} newer than the backup can still be read in it: ${of}; they are set aside`
+        : w`the log that is there is damaged, and ${entries} newer than the backup can still be read in it: ${of}; they would be set aside`;
     default:
-      return `${entries} newer than the backup (${of})`;
+      return isDone
+        ? w`${entries} newer than the backup (${of}) are set aside`
+        : w`${entries} newer than the backup (${of}) would be set aside`;
   }
 }
 
 const MOST_JOBS = 6;
-const counted = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : more}`;
-const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** What became of a job in those entries. */
+const BECAME = phrases({ opened: 'opened', closed: 'closed', void: 'void', 'went on': 'went on' });
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
 /** The trust list as the restored log has it, and what to do where the file of its key is missing. */
 async function keyAndTrust(folder: string): Promise<readonly string[]> {
@@ -167,7 +181,7 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
     const { message, next } = keyMissing(path);
     // Without its key nothing here says whose log this is.
     return [
-      `It is the log of the station "${state.name}" (${state.origin}). Is it yours?`,
+      w`It is the log of the station "${state.name}" (${state.origin}). Is it yours?`,
       `${path}: ${message}. ${next}`,
     ];
   } catch (cause) {
@@ -179,6 +193,8 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
 }
 
 const contentOf = ({ entries, jobs, lastAt }: Checked) =>
-  `${entries} entries, ${jobs} jobs, the last entry ${lastAt ?? 'never'}`;
+  lastAt === null
+    ? w`${entries} entries, ${jobs} jobs`
+    : w`${entries} entries, ${jobs} jobs, the last entry ${lastAt}`;
 
 const print = (lines: readonly string[]) => printWrapped(lines.map(safeLine));

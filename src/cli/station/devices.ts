@@ -12,6 +12,7 @@ import { openSerial } from '../../../drivers/serial/open.ts';
 import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson, reasonOf } from '../answers/answer.ts';
 import { type DeviceAnswer, deviceOf, type ScanAnswer } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -48,12 +49,13 @@ export async function scan({ seconds, all, profile, serial, json }: ScanOptions)
       } satisfies ScanAnswer);
       return EXIT.done;
     }
-    if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
-    else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
+    if (devices.length === 0) say(w`No measuring tool heard. Switch it on, or list every device with --all.`);
+    else say(row([w`address`, w`signal`, w`kind`, w`name`, serial ? w`serial number` : '']));
     for (const candidate of devices) {
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
       // Of a device that nobody knows, a profile needs them.
-      if (all === true) for (const service of candidate.services) say(`  advertises ${dashed(service)}`);
+      if (all === true)
+        for (const service of candidate.services) say(`  ${w`advertises ${dashed(service)}`}`);
     }
     return EXIT.done;
   });
@@ -82,16 +84,16 @@ const row = (cells: readonly string[]) =>
 
 const candidateCells = ({ address, rssi, kind, name }: Candidate, serial: string) => [
   address,
-  rssi === undefined ? 'unknown' : `${rssi} dBm`,
+  rssi === undefined ? w`unknown` : `${rssi} dBm`,
   kind,
-  name === '' ? '(no name)' : name,
+  name === '' ? w`(no name)` : name,
   serial,
 ];
 
 async function serialOf(radio: Radio, { address }: Candidate): Promise<string> {
   const about = await visit(radio, address, introduce);
-  if (!about.ok) return `not read: ${about.error.message}`;
-  return about.value.serial ?? '(none)';
+  if (!about.ok) return w`not read: ${about.error.message}`;
+  return about.value.serial ?? w`(none)`;
 }
 
 export interface AdoptOptions {
@@ -107,11 +109,11 @@ export async function adopt(address: string, options: AdoptOptions): Promise<Exi
     const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
     const about = orThrow(await visit(radio, candidate.address, introduce));
     await adoptInto(options.station, options, candidate, about.serial);
-    say(`Adopted as ${options.tool}: ${about.serial} at ${candidate.address} (${candidate.kind}).`);
+    say(w`Adopted as ${options.tool}: ${about.serial ?? '-'} at ${candidate.address} (${candidate.kind}).`);
     say(
       about.link.encrypted === true
-        ? 'The link is encrypted but not authenticated (Just Works). The key is not kept.'
-        : 'The link is not encrypted and not authenticated. Every record states this.',
+        ? w`The link is encrypted but not authenticated (Just Works). The key is not kept.`
+        : w`The link is not encrypted and not authenticated. Every record states this.`,
     );
     return EXIT.done;
   });
@@ -147,7 +149,7 @@ export async function record(address: string, { out, seconds, baud }: RecordOpti
         ),
       );
       isWritten = true;
-      say(`${packets} packets of ${candidate.address} are in ${out}.`);
+      say(w`${packets} packets of ${candidate.address} are in ${out}.`);
       return EXIT.done;
     });
   } finally {
@@ -197,7 +199,7 @@ async function capture(
         writer.packet(characteristic, bytes, clock.nowUs() - startUs),
       ),
     );
-    say(`listening to ${characteristic.uuid} of service ${characteristic.service}`);
+    say(w`listening to ${characteristic.uuid} of service ${characteristic.service}`);
   }
   await stopped(link, seconds);
   return writer.end();

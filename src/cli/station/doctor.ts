@@ -1,10 +1,13 @@
 import { existsSync } from 'node:fs';
 import { ProblemError } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import { columnsOf } from '../../ui/printable.ts';
+import { w } from '../../words/catalogue.ts';
 import type { DoctorAnswer } from '../answers/station.ts';
-import { hasScreen, speaksUtf8, wantsColor } from '../bench/run.ts';
+import { hasScreen, wantsColor } from '../bench/run.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { radioFacts, radioFindings } from './health/bluetooth.ts';
 import { clockFacts, clockFindings } from './health/clock.ts';
 import { type Finding, fromProblem, good, warning } from './health/finding.ts';
@@ -58,14 +61,16 @@ export async function doctor(options: {
 /** A symbol, a word, what was found; what to do on the line below. */
 export function findingLines(findings: readonly Finding[], ascii: boolean): readonly string[] {
   const { done, again, bad } = glyphsFor(ascii);
-  const marks = { good: `${done} ok   `, warning: `${again} note `, bad: `${bad} FAIL ` } as const;
-  const width = Math.max(...findings.map(({ name }) => name.length));
+  const words = { good: w`ok`, warning: w`note`, bad: w`FAIL` };
+  const widest = Math.max(...Object.values(words).map(columnsOf));
+  const mark = { good: done, warning: again, bad };
+  const width = Math.max(...findings.map(({ name }) => columnsOf(name)));
   const lines = findings.flatMap(({ name, state, text, next }) => {
-    const line = `${marks[state]} ${name.padEnd(width)}  ${safeLine(text)}`;
-    return next === undefined ? [line] : [line, `${' '.repeat(width + 10)}${safeLine(next)}`];
+    const line = `${mark[state]} ${padded(words[state], widest)}  ${padded(name, width)}  ${safeLine(text)}`;
+    return next === undefined ? [line] : [line, `${' '.repeat(widest + width + 6)}${safeLine(next)}`];
   });
   const count = findings.filter(({ state }) => state === 'bad').length;
-  return [...lines, count === 0 ? 'Everything is ready.' : `Fix ${count} of these first.`];
+  return [...lines, count === 0 ? w`Everything is ready.` : w`Fix ${count} of these first.`];
 }
 
 /** A station file that was named must be sound; the usual one need not be there. */
@@ -77,17 +82,19 @@ async function stationFile(
     return {
       station: null,
       finding: warning(
-        'station',
-        `no ${USUAL_FILE} in this folder`,
-        'Write one with "plugmark setup", or name one with --station.',
+        w`station`,
+        w`no ${USUAL_FILE} in this folder`,
+        w`Write one with "plugmark setup", or name one with --station.`,
       ),
     };
   try {
     const station = await readStationFile(file);
     const tools = station.tools.map(({ id }) => id).join(', ');
-    return { station, finding: good('station', `${station.station}; tools: ${tools}`) };
+    return { station, finding: good(w`station`, w`${station.station}; tools: ${tools}`) };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
-    return { station: null, finding: fromProblem('station', error.problem) };
+    return { station: null, finding: fromProblem(w`station`, error.problem) };
   }
 }
+
+const padded = (text: string, columns: number) => text + ' '.repeat(Math.max(0, columns - columnsOf(text)));

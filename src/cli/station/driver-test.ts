@@ -7,6 +7,7 @@ import { PACKAGE_NAME } from '../../../drivers/package/name.ts';
 import { readProfile } from '../../../drivers/profile/file.ts';
 import { testableOf } from '../../../sim/devices/examples.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 
@@ -48,6 +49,6 @@ const linesOf = ({ check, fault, isWarning }: Checked): readonly string[] =>
 function verdictOf(checks: readonly Checked[]): string {
   const failed = checks.filter(isFailed).length;
   return failed === 0
-    ? 'Passed. It withstands bad bytes; whether its figures are right, only the display of the tool shows.'
-    : `Not passed: ${failed} of ${checks.length} checks failed.`;
+    ? w`Passed. It withstands bad bytes; whether its figures are right, only the display of the tool shows.`
+    : w`Not passed: ${failed} of ${checks.length} checks failed.`;
 }

@@ -7,9 +7,11 @@ import type { Profile } from '../../../drivers/profile/schema.ts';
 import { ProblemError } from '../../problem.ts';
 import { scaled } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { checkedProfile } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { labelled, type Row } from '../terminal/labelled.ts';
 
 export interface CheckOptions {
   readonly bytes: readonly string[];
@@ -32,21 +34,33 @@ export async function check(file: string, { bytes, json }: CheckOptions): Promis
 function profileLines(profile: Profile): string[] {
   const { exponent, resolutionCounts } = valueScaling(profile.layout);
   return [
-    `${safeLine(profile.title)}: valid.`,
-    `  source   ${safeLine(profile.source)}`,
-    ...linkLines(profile),
-    `  a step   ${amount(profile, resolutionCounts)}, recorded in steps of 10^${exponent} ${profile.quantity === 'torque' ? 'N·m' : 'm'}`,
+    w`${safeLine(profile.title)}: valid.`,
+    ...labelled(
+      [
+        [w`source`, safeLine(profile.source)],
+        ...linkRows(profile),
+        [
+          w`a step`,
+          w`${amount(profile, resolutionCounts)}, recorded in steps of 10^${exponent} ${profile.quantity === 'torque' ? 'N·m' : 'm'}`,
+        ],
+      ],
+      '  ',
+    ),
   ];
 }
 
-function linkLines({ link }: Profile): string[] {
+function linkRows({ link }: Profile): readonly Row[] {
   const { by } = link;
-  const how = { notify: 'notified', poll: 'read', ask: 'asked for', sent: 'sent' }[by.how];
-  const often = 'everyMs' in by ? ` every ${by.everyMs} ms` : '';
-  if (link.kind === 'serial') return [`  port     ${link.baud} baud`, `  readings ${how}${often}`];
+  const how = { notify: w`notified`, poll: w`read`, ask: w`asked for`, sent: w`sent` }[by.how];
+  const often = 'everyMs' in by ? w` every ${by.everyMs} ms` : '';
+  if (link.kind === 'serial')
+    return [
+      [w`port`, w`${link.baud} baud`],
+      [w`readings`, `${how}${often}`],
+    ];
   return [
-    `  found    by service ${link.advertised}`,
-    `  readings ${link.characteristic} of service ${link.service}, ${how}${often}`,
+    [w`found`, w`by service ${link.advertised}`],
+    [w`readings`, w`${link.characteristic} of service ${link.service}, ${how}${often}`],
   ];
 }
 
@@ -83,22 +97,27 @@ function frameLines(
   const spacingMs = (samples?.is === 'samples' ? samples.spacingMs : undefined) ?? 0;
   return [
     bytes,
-    ...(counter === undefined ? [] : [`  counter  ${counter}`]),
-    ...(unit === undefined ? [] : [`  unit     ${unit}`]),
-    ...(noValue === undefined ? [] : [`  no value because ${safeLine(noValue)}`]),
+    ...labelled(
+      [
+        ...(counter === undefined ? [] : [[w`counter`, `${counter}`] as const]),
+        ...(unit === undefined ? [] : [[w`unit`, `${unit}`] as const]),
+      ],
+      '  ',
+    ),
+    ...(noValue === undefined ? [] : [w`  no value because ${safeLine(noValue)}`]),
     ...counts.map((one, i) => {
       const later = (counts.length - 1 - i) * spacingMs;
-      const when = later > 0 ? `, ${later} ms before the frame came` : '';
+      const when = later > 0 ? w`, ${later} ms before the frame came` : '';
       const turned = anglesDeg?.[i];
       const angle = turned === undefined || turned === null ? '' : `, ${turned}°`;
-      return `  sample ${i + 1} ${one === null ? 'not known' : amount(profile, one)}${angle}${when}`;
+      return w`  sample ${i + 1} ${one === null ? w`not known` : amount(profile, one)}${angle}${when}`;
     }),
   ];
 }
 
 function amount(profile: Profile, counts: number): string {
   const decimals = Math.max(0, -exponentOf(profile));
-  return `${amountOf(profile, counts).toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
+  return w`${amountOf(profile, counts).toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
 }
 
 /** In N·m or mm. */
@@ -112,8 +131,8 @@ function bytesOf(text: string): Buffer {
     throw new ProblemError({
       code: 'option-not-valid',
       where: '--bytes',
-      message: `"${text}" is not bytes in hexadecimal`,
-      next: 'Give two digits a byte, for example --bytes "a5 01 00 00".',
+      message: w`"${text}" is not bytes in hexadecimal`,
+      next: w`Give two digits a byte, for example --bytes "a5 01 00 00".`,
     });
   return Buffer.from(hex, 'hex');
 }

@@ -1,7 +1,9 @@
 /** What "plugmark forget" says before it deletes: which texts would go, and what will still hold them. */
+
 import { type HeldJob, isFree, standsIn, textsIn, type Wanted } from '../../audit/forgetting.ts';
 import { STATION_STREAM } from '../../evidence/log.ts';
 import { addedUp, type KeptText, type Withheld } from '../../evidence/sharing.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import type { StationFolder } from './station.ts';
 import { filesHolding } from './still-held.ts';
@@ -15,16 +17,18 @@ export const countsOf = (texts: readonly KeptText[]): string => {
 export const jobsAmong = (texts: readonly KeptText[]): readonly string[] =>
   [...new Set(texts.map(({ stream }) => stream))].filter((stream) => stream !== STATION_STREAM);
 
-const nameOf = (stream: string) => (stream === STATION_STREAM ? 'the station' : stream.replace(/^job:/, ''));
+const nameOf = (stream: string) => (stream === STATION_STREAM ? w`the station` : stream.replace(/^job:/, ''));
+
+const countOfJobs = (count: number): string => plural(count, { one: '# job', other: '# jobs' });
 
 const MOST = 10;
 const someNames = (names: readonly string[]): string =>
   names.length <= MOST
     ? names.map(safeLine).join(', ')
-    : `${names.slice(0, MOST).map(safeLine).join(', ')} and ${names.length - MOST} more`;
+    : w`${names.slice(0, MOST).map(safeLine).join(', ')} and ${names.length - MOST} more`;
 const someLines = (lines: readonly string[]): readonly string[] => [
   ...lines.slice(0, MOST).map((one) => `  ${safeLine(one)}`),
-  ...(lines.length > MOST ? [`  and ${lines.length - MOST} more`] : []),
+  ...(lines.length > MOST ? [w`  and ${lines.length - MOST} more`] : []),
 ];
 
 export function planLines({ kind }: Wanted, found: readonly KeptText[]): readonly string[] {
@@ -32,15 +36,13 @@ export function planLines({ kind }: Wanted, found: readonly KeptText[]): readonl
   const ofStation = found.filter(({ stream }) => stream === STATION_STREAM).length;
   const free = found.filter((one) => isFree(one) && one.kind !== kind);
   return [
-    `To be deleted: ${countsOf(found)}.`,
-    ...(jobs.length === 0
-      ? []
-      : [`  in ${jobs.length === 1 ? '1 job' : `${jobs.length} jobs`}: ${someNames(jobs)}`]),
-    ...(ofStation === 0 ? [] : [`  in the station's own entries: ${ofStation}`]),
+    w`To be deleted: ${countsOf(found)}.`,
+    ...(jobs.length === 0 ? [] : [w`  in ${countOfJobs(jobs.length)}: ${someNames(jobs)}`]),
+    ...(ofStation === 0 ? [] : [w`  in the station's own entries: ${ofStation}`]),
     ...(free.length === 0
       ? []
       : [
-          'These free texts contain it and are deleted whole:',
+          w`These free texts contain it and are deleted whole:`,
           ...someLines(free.map((one) => `${nameOf(one.stream)}, ${one.kind}: ${one.content}`)),
         ]),
   ];
@@ -57,16 +59,15 @@ export async function keptLines(
   const ended = jobsAmong(found).filter((stream) =>
     log.entries(stream).some(({ event }) => event.type === 'job-closed' || event.type === 'job-voided'),
   );
-  const was = ended.length === 1 ? '1 of these jobs was' : `${ended.length} of these jobs were`;
   return [
     ...signedLines(stationFolder, wanted),
     ...(ended.length === 0
       ? []
       : [
-          `${was} closed or declared void: whoever was given the record or a paper still has it (${someNames(ended.map(nameOf))}).`,
+          w`${plural(ended.length, { one: '# of these jobs was closed or declared void', other: '# of these jobs were closed or declared void' })}: whoever was given the record or a paper still has it (${someNames(ended.map(nameOf))}).`,
         ]),
     ...(await fileLines(stationFolder, wanted, found, beside)),
-    'Backups, and files in other places, hold it until you delete them. A backup that is restored brings it back.',
+    w`Backups, and files in other places, hold it until you delete them. A backup that is restored brings it back.`,
   ];
 }
 
@@ -76,10 +77,10 @@ function signedLines({ log }: StationFolder, wanted: Wanted): readonly string[] 
     textsIn(JSON.parse(body)).some(stands) ? [stream] : [],
   );
   if (streams.length === 0) return [];
-  const entries = streams.length === 1 ? '1 signed entry' : `${streams.length} signed entries`;
+  const entries = plural(streams.length, { one: '# signed entry', other: '# signed entries' });
   const where = someNames([...new Set(streams.map(nameOf))]);
   return [
-    `It also stands in ${entries} (${where}), as in a job number or a description: there it cannot be deleted.`,
+    w`It also stands in ${entries} (${where}), as in a job number or a description: there it cannot be deleted.`,
   ];
 }
 
@@ -95,10 +96,10 @@ export async function fileLines(
   const files = await filesHolding(folder, beside, { wanted, jobs: named(jobs), otherJobs: named(others) });
   return files.length === 0
     ? []
-    : ['These files of the station hold it, or may, and are left as they are:', ...someLines(files)];
+    : [w`These files of the station hold it, or may, and are left as they are:`, ...someLines(files)];
 }
 
 export const heldLines = (held: readonly HeldJob[]): readonly string[] => [
-  `Held, and deleted all the same: ${held.length === 1 ? '1 job' : `${held.length} jobs`}.`,
+  w`Held, and deleted all the same: ${countOfJobs(held.length)}.`,
   ...someLines(held.map(({ job, because }) => `${job}: ${because}`)),
 ];

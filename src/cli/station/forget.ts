@@ -1,4 +1,5 @@
 /** Forgets a vehicle, a person or a customer: deletes the texts that the log keeps beside what is signed. */
+
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Swept } from '../../../db/log.ts';
@@ -15,6 +16,7 @@ import { impactsOf } from '../../audit/impact-state.ts';
 import type { Retention } from '../../audit/retention.ts';
 import type { KeptText } from '../../evidence/sharing.ts';
 import { ProblemError } from '../../problem.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
@@ -47,12 +49,12 @@ export async function forget(options: ForgetOptions): Promise<ExitCode> {
     const found = wantedTexts(wanted, log.texts());
     if (found.length === 0) return nothingThere(stationFolder, wanted, shop);
     print([...planLines(wanted, found), ...(await keptLines(stationFolder, wanted, found, shop.files))]);
-    if (!shop.known && jobsAmong(found).length > 0) print([RETENTION_UNKNOWN]);
+    if (!shop.known && jobsAmong(found).length > 0) print([retentionUnknown()]);
     const held = heldAmong(stationFolder, found, shop.retention);
     if (held.length > 0 && options.althoughHeld !== true) throw heldProblem(held);
     if (held.length > 0) print(heldLines(held));
     if (options.yes !== true && !(await isMeant())) {
-      print(['Nothing was deleted.']);
+      print([w`Nothing was deleted.`]);
       return EXIT.failed;
     }
     // While somebody read and thought, another program may have gone on.
@@ -60,7 +62,7 @@ export async function forget(options: ForgetOptions): Promise<ExitCode> {
     const texts = found.map(({ entry, text, kind }) => ({ entry, text, kind }));
     const event = { type: 'texts-forgotten' as const, texts, ...(because !== null && { because }) };
     log.forget(found, { by, event }, stamp());
-    print([`Deleted: ${countsOf(found)}. The log says where they were, and not what they said.`]);
+    print([w`Deleted: ${countsOf(found)}. The log says where they were, and not what they said.`]);
     return swept(log.sweep());
   });
 }
@@ -75,15 +77,15 @@ async function nothingThere(
   print(await fileLines(stationFolder, wanted, [], files));
   const isAgain = log.stationEntries().some(({ event }) => event.type === 'texts-forgotten');
   if (isAgain && swept(log.sweep()) === EXIT.failed) return EXIT.failed;
-  throw problem('nothing-matches', 'the log has no such text', 'Look with "plugmark ask".');
+  throw problem('nothing-matches', w`the log has no such text`, w`Look with "plugmark ask".`);
 }
 
 function swept(how: Swept): ExitCode {
   if (how === 'done') return EXIT.done;
   print([
     how === 'open-elsewhere'
-      ? 'NOT finished: another program has the log open, and old pages of the file may still hold the texts. Close it, then run the same command again.'
-      : 'NOT finished: old pages of the file may still hold the texts, and the disk has no room to write it anew. Free as much as the log takes, then run the same command again.',
+      ? w`NOT finished: another program has the log open, and old pages of the file may still hold the texts. Close it, then run the same command again.`
+      : w`NOT finished: old pages of the file may still hold the texts, and the disk has no room to write it anew. Free as much as the log takes, then run the same command again.`,
   ]);
   return EXIT.failed;
 }
@@ -97,8 +99,8 @@ function wantedIn(options: Named): Wanted {
   if (wanted === undefined || named.length > 1 || isNothing(wanted))
     throw problem(
       'option-not-valid',
-      'expected one of --plate, --vin, --fleet, --customer and --person',
-      'Name one text at a time.',
+      w`expected one of --plate, --vin, --fleet, --customer and --person`,
+      w`Name one text at a time.`,
     );
   return wanted;
 }
@@ -108,7 +110,11 @@ function answeredFor(options: ForgetOptions, wanted: Wanted) {
   const by = options.by === undefined ? 'station' : optionText(options.by, '--by', 80);
   const because = options.because === undefined ? null : optionText(options.because, '--because', 200);
   if (options.althoughHeld === true && (options.by === undefined || because === null))
-    throw problem('override-incomplete', '--although-held needs --by NAME and --because TEXT', 'Give both.');
+    throw problem(
+      'override-incomplete',
+      w`--although-held needs --by NAME and --because TEXT`,
+      w`Give both.`,
+    );
   const stands = standsIn(wanted);
   for (const [option, text] of [
     ['--by', by],
@@ -117,8 +123,8 @@ function answeredFor(options: ForgetOptions, wanted: Wanted) {
     if (text !== null && stands(text))
       throw problem(
         'option-not-valid',
-        `${option} contains the text that is to be forgotten`,
-        'The log keeps who decided and why. Say it without that text.',
+        w`${option} contains the text that is to be forgotten`,
+        w`The log keeps who decided and why. Say it without that text.`,
       );
   return { by, because };
 }
@@ -131,8 +137,8 @@ interface Shop {
   readonly files: readonly string[];
 }
 
-const RETENTION_UNKNOWN =
-  'The retention time of the shop is not known here: it is in the station file (--station FILE).';
+const retentionUnknown = () =>
+  w`The retention time of the shop is not known here: it is in the station file (--station FILE).`;
 
 /** With the folder of its data alone, what the usual station file says, if it is the file of that folder. */
 async function shopOf({ station, data }: Scope): Promise<Shop> {
@@ -154,11 +160,11 @@ function heldAmong(
 
 function heldProblem(held: readonly HeldJob[]): ProblemError {
   const named = held.slice(0, 3).map(({ job, because }) => `${job}: ${because}`);
-  const more = held.length > 3 ? `; and ${held.length - 3} more` : '';
+  const more = held.length > 3 ? w`; and ${held.length - 3} more` : '';
   return problem(
     'forget-held',
-    `${held.length === 1 ? '1 of these jobs is' : `${held.length} of these jobs are`} held (${named.join('; ')}${more})`,
-    'Nothing was deleted. Wait, or answer for it: --although-held --by NAME --because TEXT.',
+    w`${plural(held.length, { one: '# of these jobs is held', other: '# of these jobs are held' })} (${named.join('; ')}${more})`,
+    w`Nothing was deleted. Wait, or answer for it: --although-held --by NAME --because TEXT.`,
   );
 }
 
@@ -167,14 +173,14 @@ const placesOf = (texts: readonly KeptText[]) => texts.map(({ entry, text }) => 
 const wentOn = () =>
   problem(
     'log-busy',
-    'another program wrote such a text meanwhile, or deleted one',
-    'Nothing was deleted. Close the other program, then try again.',
+    w`another program wrote such a text meanwhile, or deleted one`,
+    w`Nothing was deleted. Close the other program, then try again.`,
   );
 
 async function isMeant(): Promise<boolean> {
   const dialogue = openDialogue();
   try {
-    return await askYes(dialogue, 'Delete these texts for good?', 'no');
+    return await askYes(dialogue, w`Delete these texts for good?`, 'no');
   } finally {
     dialogue.close();
   }

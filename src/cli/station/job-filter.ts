@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { JobRow } from '../../../db/jobs.ts';
 import { normalVin } from '../../job/vin.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** What a job has to be for a list to show it; what is left out matches every job. */
 export interface JobFilter {
@@ -43,7 +44,7 @@ function day(text: string | undefined, where: string): string | undefined {
   throw new ProblemError({
     code: 'option-not-valid',
     where,
-    message: 'this is not a date',
-    next: 'Write it as 2026-03-02.',
+    message: w`this is not a date`,
+    next: w`Write it as 2026-03-02.`,
   });
 }

@@ -17,14 +17,15 @@ import type { ProblemCode } from '../../problem-code.ts';
 import { jobStateWords } from '../../report/verdict.ts';
 import { noteLines, questionText } from '../../report/words/index.ts';
 import { summaryLines } from '../../ui/summary.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedJobs, shownJob } from '../answers/jobs.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
 import { sealedBefore } from '../bench/papers.ts';
-import { speaksUtf8 } from '../bench/run.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -53,7 +54,7 @@ export function jobLines(
   rows: readonly JobRow[],
   impacts: readonly ImpactAssessment[] = [],
 ): readonly string[] {
-  if (rows.length === 0) return ['No job matches.'];
+  if (rows.length === 0) return [w`No job matches.`];
   const impactTags = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
   const hasImpacts = impactTags.some((text) => text !== '');
   const cells = rows.map((row, at) => [
@@ -64,7 +65,7 @@ export function jobLines(
     row.plate ?? '-',
     ...(hasImpacts ? [impactTags[at] || '-'] : []),
   ]);
-  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(hasImpacts ? ['impact'] : [])];
+  const head = [w`job`, w`state`, w`opened (UTC)`, w`VIN`, w`plate`, ...(hasImpacts ? [w`impact`] : [])];
   return textTable(head, cells);
 }
 
@@ -79,24 +80,24 @@ export function showJob(number: string, options: Scope & { readonly json?: true 
       printJson(shownJob(state, entries, impacts));
       return EXIT.done;
     }
-    const sessions = state.session === 1 ? '1 session' : `${state.session} sessions`;
+    const sessions = plural(state.session, { one: '# session', other: '# sessions' });
     const [first, last] = [entries[0]?.at ?? '', entries.at(-1)?.at ?? ''];
     const facts = [
-      `opened ${minute(first)}, last entry ${minute(last)} (UTC); ${sessions}, ${entries.length} entries`,
+      w`opened ${minute(first)}, last entry ${minute(last)} (UTC); ${sessions}, ${plural(entries.length, { one: '# entry', other: '# entries' })}`,
       ...byName(entries).flatMap(({ at, by, event }) =>
         event.type === 'job-handed-over'
-          ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
+          ? [w`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
           : [],
       ),
-      ...noteLines(state.order, state.basis.notes).map((note) => `note: ${safeLine(note)}`),
+      ...noteLines(state.order, state.basis.notes).map((note) => w`note: ${safeLine(note)}`),
       ...state.questions.map(
-        (question) => `question about pull ${question.pull}: ${safeLine(questionText(state, question))}`,
+        (question) => w`question about pull ${question.pull}: ${safeLine(questionText(state, question))}`,
       ),
     ];
     // In front of "complete", which is what was judged then.
     const questioned = linesOnJob(impacts, state.order.job);
     const since =
-      questioned.length === 0 ? [] : [...questioned.map((line) => `! ${line}`), 'As it was judged then:'];
+      questioned.length === 0 ? [] : [...questioned.map((line) => `! ${line}`), w`As it was judged then:`];
     print([...since, ...summaryLines(state, !speaksUtf8()), ...facts]);
     return EXIT.done;
   });
@@ -112,8 +113,8 @@ export function voidJob(
     if (state.voided !== null)
       throw problem(
         'job-void',
-        `${state.voided.by} already declared job ${number} void`,
-        'There is nothing to do.',
+        w`${state.voided.by} already declared job ${number} void`,
+        w`There is nothing to do.`,
       );
     append(stationFolder, stream, {
       type: 'job-voided',
@@ -122,11 +123,11 @@ export function voidJob(
     });
     const sealed = entries.some(({ event }) => event.type === 'job-closed');
     const lines = [
-      `Job ${safeLine(number)} is VOID. Its readings stay in the log and prove nothing.`,
+      w`Job ${safeLine(number)} is VOID. Its readings stay in the log and prove nothing.`,
       ...(sealed
-        ? ['Records sealed before do not show this. Write the papers again and recall the old ones.']
+        ? [w`Records sealed before do not show this. Write the papers again and recall the old ones.`]
         : []),
-      `Write papers that show it: plugmark jobs papers ${safeLine(number)}`,
+      w`Write papers that show it: plugmark jobs papers ${safeLine(number)}`,
     ];
     process.stdout.write(`${lines.join('\n')}\n`);
     return EXIT.done;
@@ -140,14 +141,14 @@ export function handOver(number: string, to: string, scope: Scope): Promise<Exit
     const from = state.technician;
     const name = optionText(to, 'person', 80);
     if (state.closed !== null)
-      throw problem('job-closed', `job ${number} is closed`, 'Only an open job can be handed over.');
+      throw problem('job-closed', w`job ${number} is closed`, w`Only an open job can be handed over.`);
     if (name === from)
-      throw problem('job-same-person', `${from} already works on job ${number}`, 'Name another person.');
+      throw problem('job-same-person', w`${from} already works on job ${number}`, w`Name another person.`);
     if (personNamed(stateOf(stationFolder), name) === null)
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
     append(stationFolder, stream, { type: 'job-handed-over', to: name });
     process.stdout.write(
-      `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume ${safeLine(number)}\n`,
+      w`Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume ${safeLine(number)}\n`,
     );
     return EXIT.done;
   });
@@ -171,8 +172,8 @@ export async function papersAgain(
     if (state.closed === null)
       throw problem(
         'job-open',
-        `job ${number} is not closed`,
-        'Finish it with "plugmark job --resume", or declare it void with "plugmark jobs void".',
+        w`job ${number} is not closed`,
+        w`Finish it with "plugmark job --resume", or declare it void with "plugmark jobs void".`,
       );
     const to = out ?? folder;
     outputFolder(to);
@@ -203,8 +204,8 @@ async function refuseCountersigned(path: string, sealed: Uint8Array | null): Pro
   throw new ProblemError({
     code: 'record-countersigned',
     where: path,
-    message: 'this record is countersigned and is never overwritten',
-    next: 'Name another folder with --out.',
+    message: w`this record is countersigned and is never overwritten`,
+    next: w`Name another folder with --out.`,
   });
 }
 
@@ -219,7 +220,7 @@ function jobOf({ log }: StationFolder, number: string): Job {
   const entries = log.entries(stream);
   const state = foldAll(entries.map(({ event }) => event));
   if (state !== null) return { stream, entries, state };
-  throw problem('job-unknown', `this station has no job ${number}`, 'List them with "plugmark jobs".');
+  throw problem('job-unknown', w`this station has no job ${number}`, w`List them with "plugmark jobs".`);
 }
 
 function append({ log }: StationFolder, stream: string, event: JobEvent): void {

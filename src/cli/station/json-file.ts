@@ -3,6 +3,7 @@ import { parseStrictJson } from '../../evidence/strict-json.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { ProblemError, problemFromZod } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** Nothing that people write by hand is larger. */
 const MAX_BYTES = 1 << 20;
@@ -14,7 +15,7 @@ export async function readJson<T extends z.ZodType>(
   what: string,
   example: string,
 ): Promise<z.infer<T>> {
-  const next = `Compare it with ${example}.`;
+  const next = w`Compare it with ${example}.`;
   const name = inputName(file);
   const value = orThrow(parseStrictJson(await readBytes(file, what, MAX_BYTES), name));
   const parsed = schema.safeParse(value);

@@ -14,10 +14,12 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedKeys } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import { labelled, type Row } from '../terminal/labelled.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { print } from '../terminal/wrapped.ts';
 import { stamp } from './clock.ts';
@@ -36,37 +38,40 @@ export function listKeys(options: Scope & { readonly json?: true }): Promise<Exi
       printJson(listedKeys(state, stationFolder.trustFile));
       return [];
     }
-    const lines = state.keys.map(({ kid, since }, i) => {
-      const now = i === state.keys.length - 1 ? 'signs' : `until ${state.keys[i + 1]?.since}`;
-      return `station     ${kid}  from ${since}  ${standing(state, kid) ?? now}`;
+    const own = state.keys.map(({ kid, since }, i) => {
+      const now = i === state.keys.length - 1 ? w`signs` : w`until ${state.keys[i + 1]?.since ?? ''}`;
+      return [w`station`, `${kid}  ${w`from ${since}`}  ${standing(state, kid) ?? now}`] as const;
     });
-    const people = state.people.flatMap((person) => personLines(state, person));
-    const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign (decided by the shop)' };
+    const people = state.people.flatMap((person) => personRows(state, person));
+    const decided = {
+      sign: w`sign with their own keys`,
+      'do-not-sign': w`do not sign (decided by the shop)`,
+    };
     const technicians =
-      state.technicians === null ? 'not decided; those with a key sign' : decided[state.technicians];
+      state.technicians === null ? w`not decided; those with a key sign` : decided[state.technicians];
     process.stdout.write(
-      `${[...lines, ...people, `technicians: ${technicians}`, `trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
+      `${[...labelled([...own, ...people]), w`technicians: ${technicians}`, w`trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
     );
     return [];
   });
 }
 
-/** A line for each key of a person, the one of now first. */
-function personLines(state: StationState, person: Person): readonly string[] {
-  const line = (kid: string, how: string) => `technician  ${kid}  ${safeLine(person.name)}  ${how}`.trimEnd();
+/** A row for each key of a person, the one of now first. */
+function personRows(state: StationState, person: Person): readonly Row[] {
+  const line = (kid: string, how: string): Row => [w`technician`, `${kid}  ${safeLine(person.name)}  ${how}`];
   const keyLine = (jwk: PublicJwk, how: string) => {
     const kid = thumbprint(jwk);
     return line(kid, standing(state, kid) ?? how);
   };
   return [
-    person.key === null ? line('no key', '') : keyLine(person.key, ''),
-    ...person.earlierKeys.toReversed().map((jwk) => keyLine(jwk, 'an earlier key')),
+    person.key === null ? line(w`no key`, '') : keyLine(person.key, ''),
+    ...person.earlierKeys.toReversed().map((jwk) => keyLine(jwk, w`an earlier key`)),
   ];
 }
 
 function standing(state: StationState, kid: string): string | null {
   const revoked = state.revoked.get(kid);
-  return revoked === undefined ? null : `REVOKED from ${revoked.from} (${revoked.reason})`;
+  return revoked === undefined ? null : w`REVOKED from ${revoked.from} (${revoked.reason})`;
 }
 
 /** Says that a key is not to be believed from a day on. */
@@ -77,13 +82,17 @@ export function revokeKey(
   return changing(options, (_archive, state, stamp) => {
     const { as: reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
-      throw problem('option-not-valid', `"${reason}" is not a reason`, 'Give retired, lost or compromised.');
+      throw problem(
+        'option-not-valid',
+        w`"${reason}" is not a reason`,
+        w`Give retired, lost or compromised.`,
+      );
     const kids = [...state.keys.map((key) => key.kid), ...state.people.flatMap(keysOf).map(thumbprint)];
     if (!kids.includes(kid))
-      throw problem('key-unknown', `the log has no key ${kid}`, 'See "plugmark keys list".');
+      throw problem('key-unknown', w`the log has no key ${kid}`, w`See "plugmark keys list".`);
     const from = new Date(options.from ?? stamp.at);
     if (Number.isNaN(from.getTime()))
-      throw problem('option-not-valid', 'this is not a date', 'Write it as 2026-03-02.');
+      throw problem('option-not-valid', w`this is not a date`, w`Write it as 2026-03-02.`);
     return [{ type: 'key-revoked', kid, from: from.toISOString(), reason, because }];
   });
 }
@@ -93,13 +102,13 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
   return changing(options, async ({ folder }, state) => {
     const pin = await askSecret(
       'pin',
-      `${safeLine(name)}, choose a PIN of at least ${SHORTEST_PIN} characters: `,
+      w`${safeLine(name)}, choose a PIN of at least ${SHORTEST_PIN} characters: `,
     );
     if (pin === null || pin.length < SHORTEST_PIN)
       throw problem(
         'pin-short',
-        `a PIN needs at least ${SHORTEST_PIN} characters`,
-        `Type one, or put it into ${SECRETS.pin}.`,
+        w`a PIN needs at least ${SHORTEST_PIN} characters`,
+        w`Type one, or put it into ${SECRETS.pin}.`,
       );
     const before = personNamed(state, name)?.key ?? null;
     const key = makeKey(folder, 'technician', pin);
@@ -108,7 +117,7 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
       afterwards: () => {
         const file = before === null ? null : keyPath(folder, 'technician', thumbprint(before));
         if (file !== null && existsSync(file)) orThrow(destroyKeyFile(file));
-        process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`);
+        process.stdout.write(w`${safeLine(name)} signs with ${key.kid}.\n`);
       },
     };
   });
@@ -118,7 +127,7 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
 export function decideTechnicians(technicians: string, options: Scope): Promise<ExitCode> {
   return changing(options, () => {
     if (technicians !== 'sign' && technicians !== 'do-not-sign')
-      throw problem('option-not-valid', `"${technicians}" is not a decision`, 'Say sign or do-not-sign.');
+      throw problem('option-not-valid', w`"${technicians}" is not a decision`, w`Say sign or do-not-sign.`);
     return [{ type: 'technicians-decided', technicians }];
   });
 }
@@ -130,7 +139,7 @@ export function lockKeys(options: Scope & { readonly remove?: true }): Promise<E
     const current = stateOf(stationFolder).keys.at(-1)?.kid ?? '';
     const files = stationKeysIn(folder);
     if (!files.includes(current) && isKeyHere(folder, current))
-      print(['The key of the station is in a device, under its PIN.']);
+      print([w`The key of the station is in a device, under its PIN.`]);
     const kids =
       isKeyHere(folder, current) && !files.includes(current)
         ? files
@@ -138,9 +147,9 @@ export function lockKeys(options: Scope & { readonly remove?: true }): Promise<E
     const keys: (readonly [path: string, key: StationKey])[] = [];
     for (const kid of kids) {
       const path = keyPath(folder, 'station', kid);
-      keys.push([path, await unlocked(path, 'passphrase', `Passphrase until now of ${kid}: `)]);
+      keys.push([path, await unlocked(path, 'passphrase', w`Passphrase until now of ${kid}: `)]);
     }
-    const passphrase = options.remove === true ? null : await askSecret('passphrase', 'New passphrase: ');
+    const passphrase = options.remove === true ? null : await askSecret('passphrase', w`New passphrase: `);
     if (passphrase === null && options.remove !== true) throw noPassphrase();
     for (const [path, key] of keys) orThrow(relockKeyFile(path, key, passphrase));
     return EXIT.done;
@@ -148,14 +157,14 @@ export function lockKeys(options: Scope & { readonly remove?: true }): Promise<E
 }
 
 export const noPassphrase = () =>
-  problem('passphrase-empty', 'no passphrase was given', `Type one, or put it into ${SECRETS.passphrase}.`);
+  problem('passphrase-empty', w`no passphrase was given`, w`Type one, or put it into ${SECRETS.passphrase}.`);
 
 /** Makes a key for somebody outside the station, such as a foreman who countersigns, and prints its line for trust lists. */
 export async function makeOwnKey(
   file: string,
   { name, role }: { readonly name: string; readonly role: string },
 ): Promise<ExitCode> {
-  const passphrase = await askSecret('passphrase', 'Passphrase for the new key (Enter: none): ');
+  const passphrase = await askSecret('passphrase', w`Passphrase for the new key (Enter: none): `);
   const key = newKey();
   orThrow(writeKeyFile(file, key, passphrase));
   const { kid, jwk } = orThrow(readKeyFile(file, passphrase));

@@ -10,6 +10,7 @@ import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { checkedLog } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -34,17 +35,17 @@ export function check(
     const { fault, texts } = stationFolder.log.checkAll();
     if (fault !== null) {
       if (options.json === true) printJson(checkedLog(size, fault, [], []));
-      else process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
+      else process.stdout.write(w`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
       return EXIT.failed;
     }
     if (options.json !== true)
       process.stdout.write(
-        `All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
+        w`All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
       );
     const state = stateOf(stationFolder);
     const own = stationFolder.log
       .checkpoints()
-      .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
+      .map((note) => orThrow(readCheckpoint(note, w`a checkpoint of the station`)));
     const kept = await Promise.all(files.map(keptCheckpoint));
     const beside = besideTheLog(stationFolder, state);
     const stated = beside.filter(({ checkpoint }) => isStated(checkpoint, state));
@@ -62,7 +63,10 @@ export function check(
       print(apart.map(({ where, finding }) => safeLine(`${where}: ${words(finding)}`)));
       if (stated.length > 0)
         print([
-          `LOST: the log states that it went on without entries that ${stated.length} checkpoints stand for.`,
+          plural(stated.length, {
+            one: 'LOST: the log states that it went on without entries that # checkpoint stands for.',
+            other: 'LOST: the log states that it went on without entries that # checkpoints stand for.',
+          }),
         ]);
     }
     return texts.length > 0 ? EXIT.failed : outcome(all);
@@ -84,7 +88,7 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
     const state = stateOf(stationFolder);
     const key = await keyHere(stationFolder, state);
     const own = stationFolder.log.checkpoints().map((note) => ({
-      checkpoint: orThrow(readCheckpoint(note, 'a checkpoint of the station')),
+      checkpoint: orThrow(readCheckpoint(note, w`a checkpoint of the station`)),
     }));
     const lost = [...own, ...besideTheLog(stationFolder, state)].filter(({ checkpoint }) => {
       const [finding] = findings(stationFolder, [checkpoint]);
@@ -95,8 +99,8 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
     if (lost.length === 0)
       throw new ProblemError({
         code: 'nothing-lost',
-        message: 'the log goes on from every checkpoint that is here',
-        next: 'There is nothing to state. Look with "plugmark log check".',
+        message: w`the log goes on from every checkpoint that is here`,
+        next: w`There is nothing to state. Look with "plugmark log check".`,
       });
     const checkpoints = lost
       .map(({ checkpoint }) => ({ size: checkpoint.size, root: toBase64(checkpoint.root) }))
@@ -110,22 +114,25 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
     const apart = recordsApart(stationFolder.folder, logNow(stationFolder, state)).length;
     const most = Math.max(...checkpoints.map(({ size }) => size));
     print([
-      `Stated in the log: it had ${most} entries once, and went on without some of them. Every later record says so.`,
-      'An auditor who kept a checkpoint of the lost entries will find that the log does not go on from it.',
+      w`Stated in the log: it had ${most} entries once, and went on without some of them. Every later record says so.`,
+      w`An auditor who kept a checkpoint of the lost entries will find that the log does not go on from it.`,
       ...(apart === 0
         ? []
         : [
-            `${apart} record${apart === 1 ? ' here is' : 's here are'} of the lost entries, and good as long as the key is not changed: no proof from the log can be made for them later. Stamp each of them before: plugmark time-stamp RECORD`,
+            w`${recordsHere(apart)} of the lost entries, and good as long as the key is not changed: no proof from the log can be made for them later. Stamp each of them before: plugmark time-stamp RECORD`,
           ]),
       ...(key === null
         ? [
-            'The key that this log names is not here, so that nothing was signed. Make a new one: plugmark keys rotate --lost',
+            w`The key that this log names is not here, so that nothing was signed. Make a new one: plugmark keys rotate --lost`,
           ]
         : []),
     ]);
     return EXIT.done;
   });
 }
+
+export const recordsHere = (count: number): string =>
+  plural(count, { one: '# record here is', other: '# records here are' });
 
 /** Null where the log is older than the last change of the key: its key was destroyed then. */
 async function keyHere({ folder }: StationFolder, state: StationState): Promise<StationKey | null> {
@@ -138,18 +145,18 @@ const MOST_TEXTS = 10;
 
 /** What is wrong with the texts that are kept beside the entries. */
 function textLines(faults: readonly TextFault[]): readonly string[] {
-  if (faults.length === 0) return ['Every personal text is there, or was deleted with "plugmark forget".'];
+  if (faults.length === 0) return [w`Every personal text is there, or was deleted with "plugmark forget".`];
   const words = ({ fault, seq, kind }: TextFault) =>
     ({
-      missing: `  entry ${seq}: a text (${kind}) is MISSING. It was deleted, and not with "plugmark forget".`,
-      back: `  entry ${seq}: a text (${kind}) that was forgotten is BACK.`,
-      strange: `  entry ${seq}: a text that does NOT belong to this entry.`,
+      missing: w`  entry ${seq}: a text (${kind ?? ''}) is MISSING. It was deleted, and not with "plugmark forget".`,
+      back: w`  entry ${seq}: a text (${kind ?? ''}) that was forgotten is BACK.`,
+      strange: w`  entry ${seq}: a text that does NOT belong to this entry.`,
     })[fault];
   const more = faults.length - MOST_TEXTS;
   return [
-    'Every verdict and every proof holds, but personal texts beside the entries are not as the log says:',
+    w`Every verdict and every proof holds, but personal texts beside the entries are not as the log says:`,
     ...faults.slice(0, MOST_TEXTS).map(words),
-    ...(more > 0 ? [`  and ${more} more`] : []),
+    ...(more > 0 ? [w`  and ${more} more`] : []),
   ];
 }
 
@@ -171,24 +178,24 @@ const outcome = (found: readonly (Finding | undefined)[]): ExitCode =>
   found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
 
 export function words(finding: Finding): string {
-  const about = `Checkpoint of ${finding.size} entries:`;
+  const { size } = finding;
   switch (finding.kind) {
     case 'extends':
-      return `${about} nothing before it was removed or changed.`;
+      return w`Checkpoint of ${size} entries: nothing before it was removed or changed.`;
     case 'other-log':
-      return `${about} NOT from this log. It is from another station, or the log was started again.`;
+      return w`Checkpoint of ${size} entries: NOT from this log. It is from another station, or the log was started again.`;
     case 'not-signed':
-      return `${about} NOT signed by a key of this station.`;
+      return w`Checkpoint of ${size} entries: NOT signed by a key of this station.`;
     case 'cut':
-      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are missing. The end of the log was cut off, or an old copy was put back.`;
+      return w`Checkpoint of ${size} entries: DIVERGED. Entries ${finding.from} to ${finding.to} are missing. The end of the log was cut off, or an old copy was put back.`;
     case 'diverged':
-      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or added.`;
+      return w`Checkpoint of ${size} entries: DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or added.`;
   }
 }
 
 /** A checkpoint from a file: a note by itself, or the one inside a job record. */
 export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
-  const bytes = await readBytes(file, 'checkpoint', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, w`checkpoint`, MAX_RECORD_BYTES);
   const opened = openRecord(bytes);
   return orThrow(readCheckpoint(opened.ok ? opened.value.record.log.checkpoint : bytes, file));
 }

@@ -9,6 +9,7 @@ import { readVerifierKey, type WitnessKey } from '../../evidence/verifier-key.ts
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedWitnesses } from '../answers/witness.ts';
 import { witnessedBeside } from '../evidence/later-log-file.ts';
@@ -37,15 +38,15 @@ export async function witnessLog({
     throw new ProblemError({
       code: 'no-witness',
       where: station,
-      message: 'the station file names no witness',
-      next: 'Add "witnesses" to it: "plugmark manual witnesses" shows how.',
+      message: w`the station file names no witness`,
+      next: w`Add "witnesses" to it: "plugmark manual witnesses" shows how.`,
     });
   const stationFolder = await openStationFolder(file.folder);
   try {
     const note = stationFolder.log.newestCheckpoint();
     if (note === null) {
       if (json) printJson(askedWitnesses(null, []));
-      else print(['Nothing is signed yet, so there is nothing to send.']);
+      else print([w`Nothing is signed yet, so there is nothing to send.`]);
       return EXIT.done;
     }
     return await send(stationFolder, witnesses, note, json);
@@ -61,14 +62,14 @@ async function send(
   json: boolean,
 ): Promise<ExitCode> {
   const { folder, log } = stationFolder;
-  const checkpoint = orThrow(readCheckpoint(newest, 'the log'));
+  const checkpoint = orThrow(readCheckpoint(newest, w`the log`));
   const [finding] = findings(stationFolder, [checkpoint]);
   if (finding?.kind !== 'extends')
     throw new ProblemError({
       code: 'log-turned',
       where: folder,
-      message: 'nothing was sent: the log is not the one that the station signed',
-      next: 'Run "plugmark log check".',
+      message: w`nothing was sent: the log is not the one that the station signed`,
+      next: w`Run "plugmark log check".`,
     });
   const before = cosignedBefore(folder);
   const answers = await Promise.all(
@@ -109,13 +110,13 @@ function answerLine(url: string, answer: Asked, size: number): string {
   const where = safeLine(url);
   switch (answer.kind) {
     case 'cosigned':
-      return `${where}: cosigned on ${answer.at}, ${size} entries`;
+      return w`${where}: cosigned on ${answer.at}, ${size} entries`;
     case 'ahead':
-      return `${where}: HAS A LONGER LOG of this station, ${answer.size} entries; this one is signed up to ${size}. Its end was cut off, or an old copy was put back. Run "plugmark log check"`;
+      return w`${where}: HAS A LONGER LOG of this station, ${answer.size} entries; this one is signed up to ${size}. Its end was cut off, or an old copy was put back. Run "plugmark log check"`;
     case 'refused':
-      return `${where}: not cosigned; ${answer.why}`;
+      return w`${where}: not cosigned; ${answer.why}`;
     case 'not-reached':
-      return `${where}: not cosigned; ${answer.why}. What is missing is sent the next time`;
+      return w`${where}: not cosigned; ${answer.why}. What is missing is sent the next time`;
   }
 }
 

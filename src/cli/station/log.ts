@@ -6,6 +6,7 @@ import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile, writeInPlace } from '../../files/output.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -25,10 +26,10 @@ export function checkpoint(options: Scope & { readonly out?: string }): Promise<
     if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
     await keepSigned(stationFolder, size, note);
     if (out === undefined) process.stdout.write(note);
-    else if (there === note) print([`${safeLine(out)} already is this checkpoint. Nothing written.`]);
+    else if (there === note) print([w`${safeLine(out)} already is this checkpoint. Nothing written.`]);
     else {
       await writeInPlace(out, note);
-      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it in another place.`]);
+      print([w`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it in another place.`]);
     }
     return EXIT.done;
   });
@@ -38,15 +39,15 @@ export function checkpoint(options: Scope & { readonly out?: string }): Promise<
 async function noteThere(file: string): Promise<string | null> {
   outputFile(file);
   if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true) return null;
-  return Buffer.from(await readBytes(file, 'checkpoint', MAX_RECORD_BYTES)).toString('utf8');
+  return Buffer.from(await readBytes(file, w`checkpoint`, MAX_RECORD_BYTES)).toString('utf8');
 }
 
 /** What an auditor kept is the proof of what the log was then. */
 const neverOver = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'the file exists; a checkpoint never overwrites a file',
-  next: 'Name a new file. Keep the old checkpoint: it still proves the log of its time.',
+  message: w`the file exists; a checkpoint never overwrites a file`,
+  next: w`Name a new file. Keep the old checkpoint: it still proves the log of its time.`,
 });
 
 /** Prints the verifier key of the log, as programs for notes, witnesses and policies take it. */
@@ -70,8 +71,8 @@ export function proveInclusion(
     if (entry < 1 || entry > size)
       throw new ProblemError({
         code: 'no-entry',
-        message: `the log has entries 1 to ${size}`,
-        next: 'Name one of these.',
+        message: w`the log has entries 1 to ${size}`,
+        next: w`Name one of these.`,
       });
     const index = entry - 1;
     const path = inclusionProof(tree, index, size);

@@ -2,9 +2,11 @@
  * The logo of a shop: read once, made small and opaque, and written anew, so that nothing of the file but its picture gets into
  * a record.
  */
+
 import { PNG } from 'pngjs';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 const LARGEST_FILE = 4 << 20;
 /** Of the file's own picture: to unpack more takes memory that a station may not have. */
@@ -24,7 +26,7 @@ interface Picture {
 
 /** The logo in a file, as base64. */
 export async function logoOf(file: string): Promise<string> {
-  const bytes = await readBytes(file, 'logo', LARGEST_FILE);
+  const bytes = await readBytes(file, w`logo`, LARGEST_FILE);
   const picture = pictureIn(Buffer.from(bytes));
   if (picture === null) throw new ProblemError(notALogo(file));
   let scale = Math.min(1, WIDEST / picture.width, HIGHEST / picture.height);
@@ -92,6 +94,6 @@ function written({ width, height, rgb }: Picture): Buffer {
 const notALogo = (where: string): Problem => ({
   code: 'logo-unreadable',
   where,
-  message: 'this is not a PNG picture of at most 4 million pixels',
-  next: 'Save the logo as PNG, or leave "logo" out of the station file.',
+  message: w`this is not a PNG picture of at most 4 million pixels`,
+  next: w`Save the logo as PNG, or leave "logo" out of the station file.`,
 });

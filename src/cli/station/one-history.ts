@@ -16,6 +16,7 @@ import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import type { StationFolder } from './station.ts';
 import { LAST_CHECKPOINT } from './station-log.ts';
 
@@ -43,7 +44,7 @@ export function refuseTurned(stationFolder: StationFolder, state: StationState):
   const now = { ...fresh, tree: askedOnce(fresh.tree) };
   const newest = log.newestCheckpoint();
   const all = [
-    ...(newest === null ? [] : keptIn(newest, 'the log')),
+    ...(newest === null ? [] : keptIn(newest, w`the log`)),
     ...lastCheckpoint(folder),
     ...newestRecord(stationFolder, now),
   ];
@@ -146,26 +147,26 @@ function noteIn(record: Uint8Array): string | null {
 
 function keptIn(note: string | Uint8Array, where: string): readonly Kept[] {
   const read = readCheckpoint(note, where);
-  if (!read.ok) throw new ProblemError({ ...read.error, next: NO_CHECKPOINT_NEXT });
+  if (!read.ok) throw new ProblemError({ ...read.error, next: changedNext() });
   return [{ where, checkpoint: read.value }];
 }
 
-const NO_CHECKPOINT_NEXT =
-  'The station wrote this file and somebody changed it. Run "plugmark log check"; put the file back from your copy.';
+const changedNext = () =>
+  w`The station wrote this file and somebody changed it. Run "plugmark log check"; put the file back from your copy.`;
 
 function turned(where: string, finding: Finding): ConstructorParameters<typeof ProblemError>[0] {
   const { size } = finding;
   const words: Readonly<Record<Finding['kind'], string>> = {
     extends: '',
-    'other-log': 'it is a checkpoint of another log',
-    'not-signed': 'it is a checkpoint that no key of this station signed',
-    cut: `the station signed a log of ${size} entries before, and this one is shorter: its end was cut off, or an old copy was put back`,
-    diverged: `the station signed a log of ${size} entries before, and this one has other entries: something was changed, removed or added`,
+    'other-log': w`it is a checkpoint of another log`,
+    'not-signed': w`it is a checkpoint that no key of this station signed`,
+    cut: w`the station signed a log of ${size} entries before, and this one is shorter: its end was cut off, or an old copy was put back`,
+    diverged: w`the station signed a log of ${size} entries before, and this one has other entries: something was changed, removed or added`,
   };
   return {
     code: 'log-turned',
     where,
-    message: `nothing was signed: ${words[finding.kind]}`,
-    next: 'Run "plugmark log check". Restore a backup that has all entries, or fill them in with "plugmark recover --records". Where they are gone for good, say so: plugmark log lost --because "..."',
+    message: w`nothing was signed: ${words[finding.kind]}`,
+    next: w`Run "plugmark log check". Restore a backup that has all entries, or fill them in with "plugmark recover --records". Where they are gone for good, say so: plugmark log lost --because "..."`,
   };
 }

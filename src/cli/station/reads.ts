@@ -9,7 +9,9 @@ export const languageSchema = z.enum(LANGUAGES);
 
 export const readsSchema = z
   .strictObject({
-    screen: languageSchema.exactOptional().describe('Language of the screen; English unless given.'),
+    screen: languageSchema
+      .exactOptional()
+      .describe('Language of the screen and of what commands print; English unless given.'),
     papers: languageSchema
       .exactOptional()
       .describe('Language of papers for customers and auditors; English unless given.'),

@@ -8,6 +8,7 @@ import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { recovered } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -38,8 +39,8 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const beside = `${options.out}.beside.jsonl`;
   const keys = await ownKeys(folder);
   const report = await recoverLog(path, { out: options.out, beside }, records.readable, keys, {
-    read: watched('pages read'),
-    written: watched('entries written'),
+    read: watched(w`pages read`),
+    written: watched(w`entries written`),
   });
   const outcome = losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
   if (options.json === true) {
@@ -48,8 +49,8 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
     return outcome;
   }
   print([
-    ...records.leftOut.map(({ file, why }) => `Left out: ${file}: ${why}`),
-    ...(path === null ? ['No log here: rebuilt from records only.'] : []),
+    ...records.leftOut.map(({ file, why }) => w`Left out: ${file}: ${why}`),
+    ...(path === null ? [w`No log here: rebuilt from records only.`] : []),
     ...wordsOf(report, options.out, beside),
   ]);
   return outcome;
@@ -66,54 +67,62 @@ const divergedIn = ({ checkpoints }: Recovered) => checkpoints.some(({ kind }) =
 
 function headOf(report: Recovered): string {
   if (divergedIn(report))
-    return losesAny(report) ? 'LOSSES, and NOT AS IT WAS SIGNED' : 'NOT AS IT WAS SIGNED';
-  if (losesAny(report)) return 'LOSSES';
-  return report.fromRecordsAlone ? 'Saved everything in the records' : 'Saved everything that was found';
+    return losesAny(report) ? w`LOSSES, and NOT AS IT WAS SIGNED` : w`NOT AS IT WAS SIGNED`;
+  if (losesAny(report)) return w`LOSSES`;
+  return report.fromRecordsAlone ? w`Saved everything in the records` : w`Saved everything that was found`;
 }
 
 function wordsOf(report: Recovered, out: string, beside: string): readonly string[] {
   const { kept, fromRecords, leftOut, lost, cutJobs, checkpoints } = report;
   return [
-    ...leftOut.map((name) => `Left out: ${name}: not shown to belong to this log.`),
-    `${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
-    ...lost.map(({ from, to }) => `LOST: ${from === to ? `entry ${from}` : `entries ${from} to ${to}`}.`),
+    ...leftOut.map((name) => w`Left out: ${name}: not shown to belong to this log.`),
+    fromRecords === 0
+      ? w`${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap.`
+      : w`${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap, ${fromRecords} of them from records.`,
+    ...lost.map(({ from, to }) =>
+      from === to ? w`LOST: entry ${from}.` : w`LOST: entries ${from} to ${to}.`,
+    ),
     ...(report.beside === 0
       ? []
       : [
-          `${report.beside} readable entries after the first gap cannot be part of the log; they are in ${beside}.`,
+          w`${report.beside} readable entries after the first gap cannot be part of the log; they are in ${beside}.`,
         ]),
     ...(cutJobs.length === 0
       ? []
       : [
-          `Incomplete jobs: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
+          cutJobs.length > 20
+            ? w`Incomplete jobs: ${cutJobs.slice(0, 20).join(', ')} and ${cutJobs.length - 20} more.`
+            : w`Incomplete jobs: ${cutJobs.join(', ')}.`,
         ]),
     ...checkpoints.map(checkpointWords),
     ...(!losesAny(report) && checkpoints.length === 0
-      ? ['No checkpoint found: entries at the very end may be missing without a trace.']
+      ? [w`No checkpoint found: entries at the very end may be missing without a trace.`]
       : []),
     ...(divergedIn(report)
-      ? ['Entries were changed, removed or added. Keep the damaged file and find the cause first.']
+      ? [w`Entries were changed, removed or added. Keep the damaged file and find the cause first.`]
       : []),
     ...(report.fromRecordsAlone
-      ? ['Not in any record: jobs that were never closed, changes after a record, and the length of the log.']
+      ? [
+          w`Not in any record: jobs that were never closed, changes after a record, and the length of the log.`,
+        ]
       : []),
-    `Put it in place: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
+    w`Put it in place: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
   ];
 }
 
 function checkpointWords(finding: Finding): string {
-  const about = `Checkpoint of ${finding.size} entries:`;
+  const { size } = finding;
   switch (finding.kind) {
     case 'extends':
-      return `${about} the saved log agrees with it.`;
+      return w`Checkpoint of ${size} entries: the saved log agrees with it.`;
     case 'cut':
-      return `${about} entries ${finding.from} to ${finding.to} are missing.`;
+      return w`Checkpoint of ${size} entries: entries ${finding.from} to ${finding.to} are missing.`;
     case 'diverged':
-      return `${about} DIVERGED between entry ${finding.from} and entry ${finding.to}.`;
+      return w`Checkpoint of ${size} entries: DIVERGED between entry ${finding.from} and entry ${finding.to}.`;
     case 'other-log':
-      return `${about} of another log.`;
+      return w`Checkpoint of ${size} entries: of another log.`;
     case 'not-signed':
-      return `${about} not signed by a key of this station.`;
+      return w`Checkpoint of ${size} entries: not signed by a key of this station.`;
   }
 }
 
@@ -130,11 +139,11 @@ async function readRecords(folder: string, trustFile: string): Promise<ReadRecor
   const readable: FromRecord[] = [];
   const leftOut: { file: string; why: string }[] = [];
   const records = names.filter((one) => one.endsWith('.record.json')).sort();
-  const bar = progress('records read', records.length);
+  const bar = progress(w`records read`, records.length);
   for (const [i, name] of records.entries()) {
     bar.at(i);
     const file = join(folder, name);
-    const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
+    const { record, checks } = verifyRecord(await readBytes(file, w`record`, MAX_RECORD_BYTES), trust);
     const kid = record?.signers.find(({ role }) => role === 'station')?.kid;
     const isOwn = trust.keys.some((key) => key.kid === kid && key.revoked?.reason !== 'compromised');
     const fault = checks.find(
@@ -146,7 +155,7 @@ async function readRecords(folder: string, trustFile: string): Promise<ReadRecor
         entries: [...record.background, ...record.entries],
         checkpoint: record.log.checkpoint,
       });
-    else leftOut.push({ file, why: fault?.detail ?? 'not readable as a record.' });
+    else leftOut.push({ file, why: fault?.detail ?? w`not readable as a record.` });
   }
   bar.end();
   return { readable, leftOut };
@@ -162,8 +171,8 @@ function noFolder(folder: string): ProblemError {
   return new ProblemError({
     code: 'file-unreadable',
     where: folder,
-    message: 'this folder cannot be read',
-    next: 'Name the folder that holds the exported records.',
+    message: w`this folder cannot be read`,
+    next: w`Name the folder that holds the exported records.`,
   });
 }
 

@@ -3,6 +3,7 @@ import { byYear, type Kept, keptOf, type Retention } from '../../audit/retention
 import { ProblemError } from '../../problem.ts';
 import type { Column } from '../../report/rows.ts';
 import { rowsCsv } from '../../report/rows-csv.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { retained } from '../answers/retention.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
@@ -41,8 +42,8 @@ async function ruleOf({ years, station, data }: RetentionOptions): Promise<Reten
   throw new ProblemError({
     code: 'retention-unknown',
     where: years === undefined ? 'retention' : '--years',
-    message: 'the retention time is not set (1 to 100 years)',
-    next: 'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.',
+    message: w`the retention time is not set (1 to 100 years)`,
+    next: w`Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.`,
   });
 }
 
@@ -59,7 +60,7 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
   const oldest = kept.map(({ lastOn }) => lastOn).sort()[0];
   const held = kept.filter(({ standing }) => standing === 'held');
   const next = kept.flatMap(({ until }) => (until >= today ? [until] : [])).sort()[0];
-  const head = ['last entry in', 'jobs', 'must be kept', 'held', 'may go'];
+  const head = [w`last entry in`, w`jobs`, w`must be kept`, w`held`, w`may go`];
   const rows = byYear(kept).map((one) => [
     one.year,
     String(one.jobs),
@@ -68,13 +69,13 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
     String(one.may),
   ]);
   return [
-    `Retention of ${years} ${years === 1 ? 'year' : 'years'} from the last entry of a job on${basis === undefined ? '' : ` (${safeLine(basis)})`}, as of ${today}.`,
+    w`Retention of ${plural(years, { one: '# year', other: '# years' })} from the last entry of a job on${basis === undefined ? '' : ` (${safeLine(basis)})`}, as of ${today}.`,
     ...(oldest === undefined
-      ? ['There are no jobs.']
-      : ['', ...textTable(head, rows), '', `The oldest is of ${oldest}.`]),
-    ...(next === undefined ? [] : [`The next time runs out on ${next}.`]),
-    ...held.slice(0, 10).map(({ job, because }) => `  held: ${safeLine(job)}, ${because ?? ''}`),
-    ...(held.length > 10 ? [`  and ${held.length - 10} more are held`] : []),
-    'Nothing was deleted. No entry can be taken out of the log: it is one chain of proof. You may delete papers and exported records.',
+      ? [w`There are no jobs.`]
+      : ['', ...textTable(head, rows), '', w`The oldest is of ${oldest}.`]),
+    ...(next === undefined ? [] : [w`The next time runs out on ${next}.`]),
+    ...held.slice(0, 10).map(({ job, because }) => w`  held: ${safeLine(job)}, ${because ?? ''}`),
+    ...(held.length > 10 ? [w`  and ${held.length - 10} more are held`] : []),
+    w`Nothing was deleted. No entry can be taken out of the log: it is one chain of proof. You may delete papers and exported records.`,
   ];
 }

@@ -1,4 +1,5 @@
 /** A new key for the station, and what becomes of the old one and of what it signed. */
+
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { destroyKeyFile, isLockedKeyFile, relockKeyFile, type StationKey } from '../../../db/keyfile.ts';
@@ -8,6 +9,7 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { stateSuccession } from '../../evidence/succession.ts';
 import { writeWhole } from '../../files/output.ts';
 import { orThrow } from '../../result.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { proofBeside } from '../evidence/later-log-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -16,7 +18,7 @@ import { print } from '../terminal/wrapped.ts';
 import { stamp } from './clock.ts';
 import { noPassphrase, problem } from './keys.ts';
 import { laterLog } from './log.ts';
-import { findings } from './log-check.ts';
+import { findings, recordsHere } from './log-check.ts';
 import { inRecords, logNow, recordsApart, refuseTurned } from './one-history.ts';
 import { type Scope, withStationFolder } from './scope.ts';
 import { newCheckpoint } from './sign-log.ts';
@@ -46,7 +48,7 @@ export function rotateKey(
     const keeping = options.keep === true ? await lockedUnder(oldFile, old) : null;
     const place = deviceIn(options);
     const locked = place === null && (isLockedKeyFile(oldFile) === true || keeping !== null);
-    const passphrase = locked ? await askSecret('passphrase', 'Passphrase for the new key: ') : null;
+    const passphrase = locked ? await askSecret('passphrase', w`Passphrase for the new key: `) : null;
     if (locked && passphrase === null) throw noPassphrase();
     const at = stamp();
     const key = await orNoKeys(folder, async () => {
@@ -78,14 +80,14 @@ export function rotateKey(
     else if (existsSync(oldFile)) orThrow(destroyKeyFile(oldFile));
     const oldDevice = existsSync(devicePath(folder, before.keys.at(-1)?.kid ?? ''));
     print([
-      `The station signs with ${key.kid} from now on.`,
+      w`The station signs with ${key.kid} from now on.`,
       keeping === null
         ? oldDevice
-          ? 'The old key is still in its device, where nothing here can destroy it: delete it there.'
-          : 'The old key was destroyed. Destroy your copies of it too.'
-        : 'The old key is kept, under its passphrase; nobody needs it any more.',
-      `Give the new ${TRUST_FILE} to everybody who verifies. Who has it believes older records where the log shows them:`,
-      `${proofs} records here have such a proof beside them (*.record.json.proof); give it along. Others: plugmark log prove consistency RECORD > RECORD.proof`,
+          ? w`The old key is still in its device, where nothing here can destroy it: delete it there.`
+          : w`The old key was destroyed. Destroy your copies of it too.`
+        : w`The old key is kept, under its passphrase; nobody needs it any more.`,
+      w`Give the new ${TRUST_FILE} to everybody who verifies. Who has it believes older records where the log shows them:`,
+      w`${plural(proofs, { one: '# record here has such a proof beside it', other: '# records here have such a proof beside them' })} (*.record.json.proof); give it along. Others: plugmark log prove consistency RECORD > RECORD.proof`,
     ]);
     return EXIT.done;
   });
@@ -103,8 +105,8 @@ function deviceIn({
   if (pkcs11 === undefined || token === undefined)
     throw problem(
       'option-not-valid',
-      'a key in a device needs both --pkcs11 and --token',
-      'Name the module of its maker, and the label of the token.',
+      w`a key in a device needs both --pkcs11 and --token`,
+      w`Name the module of its maker, and the label of the token.`,
     );
   return { module: resolve(pkcs11), token };
 }
@@ -113,16 +115,16 @@ function deviceIn({
 const leftBehind = (records: readonly string[]) =>
   problem(
     'records-left-behind',
-    `${records.length} record${records.length === 1 ? '' : 's'} here (${safeLine(records[0] ?? '')}) are of entries that the log lost: once their key has ended no proof from the log can be made for them, and whoever has the new trust list will not trust them`,
-    'Stamp each of them first: plugmark time-stamp RECORD. Then run the command again with --even-so.',
+    w`${recordsHere(records.length)} of entries that the log lost, as ${safeLine(records[0] ?? '')}: once their key has ended no proof from the log can be made for them, and whoever has the new trust list will not trust them`,
+    w`Stamp each of them first: plugmark time-stamp RECORD. Then run the command again with --even-so.`,
   );
 
 /** Puts the old key under a passphrase once the new one is there; asks before anything is changed. */
 async function lockedUnder(file: string, key: StationKey | null): Promise<() => void> {
   if (key === null)
-    throw problem('option-not-valid', 'a key that was lost cannot be kept', 'Leave out --keep or --lost.');
+    throw problem('option-not-valid', w`a key that was lost cannot be kept`, w`Leave out --keep or --lost.`);
   if (isLockedKeyFile(file) === true) return () => {};
-  const passphrase = await askSecret('passphrase', 'Passphrase for the old key: ');
+  const passphrase = await askSecret('passphrase', w`Passphrase for the old key: `);
   if (passphrase === null) throw noPassphrase();
   return () => void orThrow(relockKeyFile(file, key, passphrase));
 }
@@ -145,14 +147,18 @@ export function destroyKey(kid: string, options: Scope): Promise<ExitCode> {
     const state = stateOf(stationFolder);
     const current = [state.keys.at(-1)?.kid, ...state.people.map(({ key }) => key && thumbprint(key))];
     if (current.includes(kid) && !state.revoked.has(kid))
-      throw problem('key-in-use', `the key ${kid} still signs`, 'Make a new one first: plugmark keys rotate');
+      throw problem(
+        'key-in-use',
+        w`the key ${kid} still signs`,
+        w`Make a new one first: plugmark keys rotate`,
+      );
     const file = (['station', 'technician'] as const)
       .map((role) => keyPath(stationFolder.folder, role, kid))
       .find((path) => existsSync(path));
     if (!/^[\w-]{43}$/.test(kid) || file === undefined)
-      throw problem('key-unknown', `there is no file of a key ${kid}`, 'See "plugmark doctor".');
+      throw problem('key-unknown', w`there is no file of a key ${kid}`, w`See "plugmark doctor".`);
     orThrow(destroyKeyFile(file));
-    print([`${safeLine(file)} was destroyed. Destroy your copies of it too.`]);
+    print([w`${safeLine(file)} was destroyed. Destroy your copies of it too.`]);
     return EXIT.done;
   });
 }

@@ -1,8 +1,10 @@
 /** What leaves the station behind a job: the log to its archive, the newest checkpoint to its witnesses. */
+
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { linkPath } from '../archive/archive-link.ts';
 import { shipLog } from '../archive/ship.ts';
 import { EXIT, type ExitCode, problemText } from '../terminal/exit.ts';
@@ -18,7 +20,9 @@ const hasWitness = ({ witnesses = [] }: Named) => witnesses.length > 0;
 export async function sendLog({ station }: { readonly station: string }): Promise<ExitCode> {
   const file = await readStationFile(station);
   if (!hasArchive(file) && !hasWitness(file)) {
-    print(['This station has joined no archive, and its file names no witness: there is nobody to send to.']);
+    print([
+      w`This station has joined no archive, and its file names no witness: there is nobody to send to.`,
+    ]);
     return EXIT.done;
   }
   // What was signed when the last record was sealed needs no key.

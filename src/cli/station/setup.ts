@@ -7,10 +7,12 @@ import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
 import { type Problem, ProblemError, pathText } from '../../problem.ts';
+import { LANGUAGES, type Language, spokenLanguage, w } from '../../words/catalogue.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import { labelled } from '../terminal/labelled.ts';
 import {
   askChoice,
   askObject,
@@ -23,6 +25,7 @@ import {
 } from '../terminal/questions.ts';
 import { withWayBack } from '../terminal/way-back.ts';
 import { stamp, today } from './clock.ts';
+import { speakIn } from './reader-language.ts';
 import { languageSchema } from './reads.ts';
 import { openStation, recordStation, stateOf } from './station.ts';
 import { noteStationUsed } from './station-at-hand.ts';
@@ -57,17 +60,17 @@ export async function setup(
     // Nobody is asked for what cannot be written.
     outputFile(options.station);
     dialogue.say(
-      'Questions about this station. Enter takes the value in brackets; < goes back to the question before, as often as wanted. Ctrl-C cancels; nothing is written.',
+      w`Questions about this station. Enter takes the value in brackets; < goes back to the question before, as often as wanted. Ctrl-C cancels; nothing is written.`,
     );
     const base = dirname(resolve(options.station));
     const { file, people, wanted } = await withWayBack(dialogue, async (asked) => {
       const file = await askFile(asked, base);
       const people = await askPeople(asked);
-      asked.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
-      return { file, people, wanted: await askYes(asked, 'Write it and open the station?', 'yes') };
+      asked.say(`\n${w`${options.station} will hold:`}\n${jsonText(file).trimEnd()}`);
+      return { file, people, wanted: await askYes(asked, w`Write it and open the station?`, 'yes') };
     });
     if (!wanted) {
-      dialogue.say('Nothing was written.');
+      dialogue.say(w`Nothing was written.`);
       return EXIT.failed;
     }
     return await commit(options.station, file, people, dialogue);
@@ -77,31 +80,39 @@ export async function setup(
 }
 
 async function askFile(dialogue: Dialogue, base: string): Promise<StationFile> {
-  const station = await askText(dialogue, stationName, 'Name of the station, as records show it');
+  const screen = await askScreen(dialogue);
+  const station = await askText(dialogue, stationName, w`Name of the station, as records show it`);
   const data = await askText(
     dialogue,
     dataFolder.unwrap(),
-    'Folder for log, keys and papers',
+    w`Folder for log, keys and papers`,
     usualFolder(station),
   );
   let file: StationFile = {
     form: 'plugmark/station/1',
     station,
     data,
-    ...(await askReads(dialogue)),
+    ...(await askReads(dialogue, screen)),
     tools: [],
   };
   do file = await withTool(dialogue, base, file);
-  while (await askYes(dialogue, 'Another tool?', file.tools.length === 1 ? 'yes' : 'no'));
+  while (await askYes(dialogue, w`Another tool?`, file.tools.length === 1 ? 'yes' : 'no'));
   return file;
 }
 
+/** The first answer: the other questions are in that language. */
+async function askScreen(dialogue: Dialogue): Promise<Language> {
+  const usual = LANGUAGES.find((language) => language === spokenLanguage()) ?? 'en';
+  const screen = await askChoice(dialogue, languageSchema, w`Language of the screen`, usual);
+  await speakIn(screen);
+  return screen;
+}
+
 /** Languages and units; only what is not usual gets into the file. */
-async function askReads(dialogue: Dialogue): Promise<Pick<StationFile, 'reads'>> {
-  const screen = await askChoice(dialogue, languageSchema, 'Language of the screen', 'en');
-  const papers = await askChoice(dialogue, languageSchema, 'Language of the papers', screen);
-  const torque = await askChoice(dialogue, z.enum(['N·m', 'lbf·ft']), 'Torque is shown in', 'N·m');
-  const length = await askChoice(dialogue, z.enum(['mm', 'in']), 'Gaps are shown in', 'mm');
+async function askReads(dialogue: Dialogue, screen: Language): Promise<Pick<StationFile, 'reads'>> {
+  const papers = await askChoice(dialogue, languageSchema, w`Language of the papers`, screen);
+  const torque = await askChoice(dialogue, z.enum(['N·m', 'lbf·ft']), w`Torque is shown in`, 'N·m');
+  const length = await askChoice(dialogue, z.enum(['mm', 'in']), w`Gaps are shown in`, 'mm');
   const reads: StationFile['reads'] = {
     ...(screen === 'en' ? {} : { screen }),
     ...(papers === 'en' ? {} : { papers }),
@@ -118,13 +129,17 @@ async function withTool(dialogue: Dialogue, base: string, file: StationFile): Pr
     const parsed = stationFileSchema.safeParse({ ...file, tools: [...file.tools, tool] });
     if (parsed.success) return parsed.data;
     const issue = parsed.error.issues[0];
-    refuse(dialogue, pathText(issue?.path ?? []), `${issue?.message ?? 'not valid'}; enter this tool again`);
+    refuse(
+      dialogue,
+      pathText(issue?.path ?? []),
+      w`${issue?.message ?? w`not valid`}; enter this tool again`,
+    );
   }
 }
 
 /** A tool whose description an instrument can rest on: with its certificate read, or with limits. */
 async function askTool(dialogue: Dialogue, base: string, before: readonly Tool[]): Promise<Tool> {
-  dialogue.say(`\nTool ${before.length + 1}`);
+  dialogue.say(`\n${w`Tool ${before.length + 1}`}`);
   for (;;) {
     const tool = await askObject(
       { dialogue, wordings: toolWordings(base, before), later: LATER },
@@ -141,38 +156,38 @@ function toolWordings(base: string, before: readonly Tool[]): Wordings {
   const torque = ({ quantity }: SoFar) => quantity === 'torque';
   const certified = ({ certificate }: SoFar) => certificate !== undefined;
   return {
-    quantity: { text: 'What it measures', usual: () => (has('torque') ? 'length' : 'torque') },
-    id: { text: 'A short name for it', usual: (soFar) => (torque(soFar) ? 'wrench' : 'gauge') },
-    type: { text: 'Kind of wrench (setting: it clicks)', when: torque },
-    serial: { text: 'Serial number on the tool' },
-    range: { text: 'Limit it to its range' },
-    'range.from': { text: 'From, in N·m or mm' },
-    'range.to': { text: 'To' },
+    quantity: { text: w`What it measures`, usual: () => (has('torque') ? 'length' : 'torque') },
+    id: { text: w`A short name for it`, usual: (soFar) => (torque(soFar) ? 'wrench' : 'gauge') },
+    type: { text: w`Kind of wrench (setting: it clicks)`, when: torque },
+    serial: { text: w`Serial number on the tool` },
+    range: { text: w`Limit it to its range` },
+    'range.from': { text: w`From, in N·m or mm` },
+    'range.to': { text: w`To` },
     certificate: {
-      text: 'Calibration certificate (file, relative to the station file)',
+      text: w`Calibration certificate (file, relative to the station file)`,
       check: (value) => certificateProblem(resolve(base, String(value))),
     },
     permissibleDeviation: {
-      text: 'Permissible deviation, by its class or data sheet',
+      text: w`Permissible deviation, by its class or data sheet`,
       usual: (soFar) => (certified(soFar) ? undefined : torque(soFar) ? 'relative' : 'absolute'),
       needed: (soFar) => !certified(soFar),
     },
-    'permissibleDeviation.percent': { text: 'Percent of the reading' },
-    'permissibleDeviation.amount': { text: 'Amount, in N·m or mm' },
-    resolution: { text: 'Step of its display, in N·m or mm', usual: () => '0.01' },
+    'permissibleDeviation.percent': { text: w`Percent of the reading` },
+    'permissibleDeviation.amount': { text: w`Amount, in N·m or mm` },
+    resolution: { text: w`Step of its display, in N·m or mm`, usual: () => '0.01' },
     basis: {
-      text: 'Source of this figure',
-      usual: (soFar) => (certified(soFar) ? 'calibration certificate' : 'data sheet'),
+      text: w`Source of this figure`,
+      usual: (soFar) => (certified(soFar) ? w`calibration certificate` : w`data sheet`),
     },
-    driver: { text: 'Driver', usual: () => 'imds' },
-    'driver.address': { text: 'Bluetooth address' },
-    'driver.name': { text: 'Bluetooth name' },
-    'driver.profile': { text: 'Profile (file)' },
-    'driver.package': { text: 'Package of the driver (npm)' },
-    'driver.port': { text: 'Serial port' },
-    'driver.unit': { text: 'Unit of figures typed without one' },
-    'driver.file': { text: 'Recording (file)' },
-    'driver.speed': { text: 'Speed' },
+    driver: { text: w`Driver`, usual: () => 'imds' },
+    'driver.address': { text: w`Bluetooth address` },
+    'driver.name': { text: w`Bluetooth name` },
+    'driver.profile': { text: w`Profile (file)` },
+    'driver.package': { text: w`Package of the driver (npm)` },
+    'driver.port': { text: w`Serial port` },
+    'driver.unit': { text: w`Unit of figures typed without one` },
+    'driver.file': { text: w`Recording (file)` },
+    'driver.speed': { text: w`Speed` },
   };
 }
 
@@ -196,18 +211,18 @@ async function withCertificate(
 }
 
 async function askPeople(dialogue: Dialogue): Promise<readonly string[]> {
-  dialogue.say('\nPeople');
+  dialogue.say(`\n${w`People`}`);
   const people: string[] = [];
   for (;;) {
     const name = await askUntil<string | null>(
       dialogue,
-      'Name of a technician (Enter: no more): ',
+      w`Name of a technician (Enter: no more): `,
       (answer) => {
         if (answer === '') return { ok: true, value: null };
         const parsed = workOrderSchema.shape.technician.safeParse(answer);
         return parsed.success
           ? { ok: true, value: parsed.data }
-          : { ok: false, error: parsed.error.issues[0]?.message ?? 'not valid' };
+          : { ok: false, error: parsed.error.issues[0]?.message ?? w`not valid` };
       },
     );
     if (name === null) return people;
@@ -238,16 +253,22 @@ async function commit(
         );
       writeNew(path, `${JSON.stringify(file, null, 2)}\n`);
       noteStationUsed(path);
-      dialogue.say(`\nThe station ${safeLine(file.station)} is set up.`);
-      dialogue.say(`  station file  ${safeLine(path)}`);
-      dialogue.say(`  log and keys  ${safeLine(folder)}`);
-      dialogue.say(`  key           ${station.key.kid}`);
-      dialogue.say(`  trust list    ${safeLine(station.trustFile)} (give it to whoever verifies)`);
+      dialogue.say(`\n${w`The station ${safeLine(file.station)} is set up.`}`);
+      const written = labelled(
+        [
+          [w`station file`, safeLine(path)],
+          [w`log and keys`, safeLine(folder)],
+          [w`key`, station.key.kid],
+          [w`trust list`, w`${safeLine(station.trustFile)} (give it to whoever verifies)`],
+        ],
+        '  ',
+      );
+      for (const line of written) dialogue.say(line);
       dialogue.say(
-        'Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".',
+        w`Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".`,
       );
       dialogue.say(
-        'The key is a file. To keep it in a device instead (a smart card or HSM with Ed25519; a TPM has none): "plugmark manual keys".',
+        w`The key is a file. To keep it in a device instead (a smart card or HSM with Ed25519; a TPM has none): "plugmark manual keys".`,
       );
       return EXIT.done;
     } finally {
@@ -261,6 +282,6 @@ async function commit(
 const fileThere = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'a station file already exists',
-  next: 'Edit it by hand, or name another with --station.',
+  message: w`a station file already exists`,
+  next: w`Edit it by hand, or name another with --station.`,
 });

@@ -4,10 +4,10 @@ import { openItems } from '../../job/closing.ts';
 import { foldAll } from '../../job/fold.ts';
 import { ok } from '../../result.ts';
 import { plural, w } from '../../words/catalogue.ts';
-import { speaksUtf8 } from '../bench/run.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { askUntil } from '../terminal/questions.ts';
 import { showFor } from './reads.ts';
 import { openStationFolder, type StationFolder } from './station.ts';
@@ -49,11 +49,11 @@ export async function startPage(): Promise<ExitCode> {
 }
 
 const NO_STATION = () => [
-  'plugmark guides and proves a spark plug job. There is no station here yet.',
-  `  1  See a whole job with simulated tools\n       ${commandLine('demo')}`,
-  `  2  Set this bay up: its tools and its people\n       ${commandLine('setup')}`,
-  `  3  Read how it works\n       ${commandLine('manual')}`,
-  `All commands: ${commandLine('--help')}`,
+  w`plugmark guides and proves a spark plug job. There is no station here yet.`,
+  `  1  ${w`See a whole job with simulated tools`}\n       ${commandLine('demo')}`,
+  `  2  ${w`Set this bay up: its tools and its people`}\n       ${commandLine('setup')}`,
+  `  3  ${w`Read how it works`}\n       ${commandLine('manual')}`,
+  w`All commands: ${commandLine('--help')}`,
 ];
 
 function chosenIn(

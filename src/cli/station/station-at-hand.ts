@@ -1,8 +1,10 @@
 /** Which station file is meant where nobody names one: the usual one here, else the only one here, else the one used last. */
+
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { dirname, isAbsolute, join, resolve } from 'node:path';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 export const USUAL_FILE = 'station.json';
@@ -18,7 +20,7 @@ export function stationAtHand(named: string): string {
   if (named !== USUAL_FILE || existsSync(named)) return named;
   const other = anotherFile();
   if (other === null) return named;
-  if (!announced.has(other)) process.stderr.write(`Station file: ${safeLine(other)}\n`);
+  if (!announced.has(other)) process.stderr.write(w`Station file: ${safeLine(other)}\n`);
   announced.add(other);
   return other;
 }
@@ -26,13 +28,20 @@ export function stationAtHand(named: string): string {
 /** Said once a run. */
 const announced = new Set<string>();
 
+/** The same where nothing is to be said: null where there is none, or several. */
+export function quietStationFile(named: string): string | null {
+  if (named !== USUAL_FILE || existsSync(named)) return named;
+  const [only, ...others] = stationFilesHere();
+  return others.length > 0 ? null : (only ?? lastUsed());
+}
+
 function anotherFile(): string | null {
   const [only, ...others] = stationFilesHere();
   if (only !== undefined && others.length > 0)
     throw new ProblemError({
       code: 'several-stations',
-      message: `${others.length + 1} station files are in this folder: ${[only, ...others].join(', ')}`,
-      next: 'Name one with --station FILE.',
+      message: w`${others.length + 1} station files are in this folder: ${[only, ...others].join(', ')}`,
+      next: w`Name one with --station FILE.`,
     });
   return only ?? lastUsed();
 }
@@ -51,15 +60,20 @@ function listed(folder: string): readonly string[] {
 }
 
 function isStationFile(file: string): boolean {
+  const value = readSmallJson(file);
+  return (
+    typeof value === 'object' && value !== null && 'form' in value && value.form === 'plugmark/station/1'
+  );
+}
+
+/** What a file no larger than a station file holds; null where it cannot be read. */
+export function readSmallJson(file: string): unknown {
   try {
     const about = statSync(file);
-    if (!about.isFile() || about.size > MOST_BYTES) return false;
-    const value: unknown = JSON.parse(readFileSync(file, 'utf8'));
-    return (
-      typeof value === 'object' && value !== null && 'form' in value && value.form === 'plugmark/station/1'
-    );
+    if (!about.isFile() || about.size > MOST_BYTES) return null;
+    return JSON.parse(readFileSync(file, 'utf8'));
   } catch {
-    return false;
+    return null;
   }
 }
 

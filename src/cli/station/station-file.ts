@@ -14,6 +14,7 @@ import { type Shop, shopSchema } from '../../job/shop.ts';
 import { type SingleFigure, singleFigureSchema } from '../../plug/specification.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { soundSchema } from '../../ui/sound-commands.ts';
+import { w } from '../../words/catalogue.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
 import { logoOf } from './logo.ts';
@@ -131,7 +132,7 @@ export const stationFileSchema = z
         ctx.addIssue({
           code: 'custom',
           path: ['tools', i, 'id'],
-          message: `"${id}" appears twice; give each tool its own name`,
+          message: w`"${id}" appears twice; give each tool its own name`,
         });
     });
     for (const quantity of ['torque', 'length'] as const)
@@ -139,7 +140,7 @@ export const stationFileSchema = z
         ctx.addIssue({
           code: 'custom',
           path: ['tools'],
-          message: `expected one typed tool for ${quantity}; a typed figure does not say which of two it was read off`,
+          message: w`expected one typed tool for ${quantity}; a typed figure does not say which of two it was read off`,
         });
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
@@ -167,7 +168,7 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
 export async function readStationFile(named: string): Promise<LoadedStation> {
   const file = stationAtHand(named);
   if (inputName(file) === file && !existsSync(file)) throw new ProblemError(missing(file));
-  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
+  const station = await readJson(file, stationFileSchema, w`station file`, '"plugmark manual station-file"');
   const base = dirname(resolve(file));
   const instruments: Instrument[] = [];
   for (const { driver: _driver, technician: _technician, certificate, ...tool } of station.tools)
@@ -197,8 +198,8 @@ const serialsOf = ({ serial }: Pick<Instrument, 'serial'>) => (serial === undefi
 const missing = (where: string): Problem => ({
   code: 'file-unreadable',
   where,
-  message: 'there is no station file here',
-  next: 'Write one with "plugmark setup", or name yours with --station FILE.',
+  message: w`there is no station file here`,
+  next: w`Write one with "plugmark setup", or name yours with --station FILE.`,
 });
 
 /** Where a station keeps the shop's specifications that names no other folder. */
@@ -211,12 +212,12 @@ async function shopOf({ logo, ...shop }: NonNullable<StationFile['shop']>, base:
 async function routineOf(named: string | undefined, base: string): Promise<Routine | null> {
   if (named === undefined) return USUAL_ROUTINE;
   if (named === 'none') return null;
-  return await readJson(resolve(base, named), routineSchema, 'routine', '"plugmark manual routine"');
+  return await readJson(resolve(base, named), routineSchema, w`routine`, '"plugmark manual routine"');
 }
 
 /** The shop's rule for single figures, asked once, is kept in the station file; one that stands there stays. */
 export async function keepSingleFigure(file: string, rule: SingleFigure): Promise<void> {
-  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
+  const station = await readJson(file, stationFileSchema, w`station file`, '"plugmark manual station-file"');
   if (station.singleFigure !== undefined || inputName(file) !== file) return;
   writeWhole(file, `${JSON.stringify({ ...station, singleFigure: rule }, null, 2)}\n`);
 }

@@ -1,4 +1,5 @@
 /** The key files of a station: its own keys and those of its technicians. */
+
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { type FileKey, newKey, readKeyFile, type StationKey, writeKeyFile } from '../../../db/keyfile.ts';
@@ -7,6 +8,7 @@ import type { StationState } from '../../evidence/station.ts';
 import { makeFolder } from '../../files/output.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { KEYS_FOLDER } from './station-log.ts';
@@ -37,13 +39,13 @@ export async function makeKeyInDevice(
 
 /** Each program asks once; a token wants its PIN of whoever uses it. */
 async function tokenPin(token: string): Promise<string> {
-  const pin = await askSecret('token', `PIN of the token ${safeLine(token)}: `);
+  const pin = await askSecret('token', w`PIN of the token ${safeLine(token)}: `);
   if (pin !== null) return pin;
   throw new ProblemError({
     code: 'key-locked',
     where: token,
-    message: 'the device with the key needs its PIN',
-    next: `Type it, or put it into ${SECRETS.token}.`,
+    message: w`the device with the key needs its PIN`,
+    next: w`Type it, or put it into ${SECRETS.token}.`,
   });
 }
 
@@ -54,8 +56,8 @@ async function keyInDevice(path: string, kid: string): Promise<StationKey> {
   throw new ProblemError({
     code: 'key-form',
     where: path,
-    message: 'the key in the device is not the one that the log names',
-    next: 'Plug in the device that this station was given.',
+    message: w`the key in the device is not the one that the log names`,
+    next: w`Plug in the device that this station was given.`,
   });
 }
 
@@ -95,21 +97,21 @@ export async function currentKey(folder: string, state: StationState): Promise<S
     throw new ProblemError({
       code: 'key-revoked',
       where: path,
-      message: "the station's key is revoked and cannot sign",
-      next: 'Make a new one with "plugmark keys rotate --lost".',
+      message: w`the station's key is revoked and cannot sign`,
+      next: w`Make a new one with "plugmark keys rotate --lost".`,
     });
   const device = devicePath(folder, kid);
   if (existsSync(device)) return keyInDevice(device, kid);
   if (!existsSync(path)) throw new ProblemError(keyMissing(path));
-  return await unlocked(path, 'passphrase', "Passphrase of the station's key: ");
+  return await unlocked(path, 'passphrase', w`Passphrase of the station's key: `);
 }
 
 /** The log names a key, and its file is not there. */
 export const keyMissing = (where: string): Problem => ({
   code: 'key-missing',
   where,
-  message: 'the file of the station key is missing',
-  next: 'Put it back from your copy of the folder keys; a backup of the log does not contain it. If there is no copy: "plugmark keys rotate --lost".',
+  message: w`the file of the station key is missing`,
+  next: w`Put it back from your copy of the folder keys; a backup of the log does not contain it. If there is no copy: "plugmark keys rotate --lost".`,
 });
 
 /** The technician's own key, if there is one and the PIN is given; null for one who does not sign. */
@@ -120,7 +122,7 @@ export async function technicianKey(
 ): Promise<StationKey | null> {
   if (jwk === null) return null;
   const path = keyPath(folder, 'technician', thumbprint(jwk));
-  const pin = await askSecret('pin', `${name}, your PIN to sign (Enter: do not sign): `);
+  const pin = await askSecret('pin', w`${name}, your PIN to sign (Enter: do not sign): `);
   return pin === null ? null : orThrow(readKeyFile(path, pin));
 }
 

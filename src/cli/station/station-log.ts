@@ -1,8 +1,10 @@
 /** Where a station's log lies, and what tells that one was there which is gone. */
+
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
 const LOG_FILE = 'station.db';
 export const TRUST_FILE = 'trusted-keys.json';
@@ -36,8 +38,8 @@ export function logThere(folder: string): string {
     throw new ProblemError({
       code: 'no-station',
       where: folder,
-      message: 'there is no station log in this folder yet',
-      next: 'It begins with "plugmark setup" or the first job. Another station is named with --station, or by its folder with --data.',
+      message: w`there is no station log in this folder yet`,
+      next: w`It begins with "plugmark setup" or the first job. Another station is named with --station, or by its folder with --data.`,
     });
   return path;
 }
@@ -57,35 +59,47 @@ export function lostLog(folder: string): Problem | null {
 
 /** The same where a log is there that was begun and holds nothing: a beginning that was cut off leaves its files, and keys. */
 export function lostBehindNew(folder: string): Problem | null {
-  const left = leftOf(folder).filter((one) => one !== KEYS && one !== NEWEST);
+  const left = leftOf(folder).filter((one) => one !== 'keys' && one !== 'newest');
   return left.length === 0 ? null : missing(logPath(folder), 'empty', left);
 }
 
-function missing(where: string, how: 'missing' | 'empty', left: readonly string[]): Problem {
+function missing(where: string, how: 'missing' | 'empty', left: readonly Left[]): Problem {
+  const named = left.map((one) => LEFT[one]).join(', ');
   return {
     code: 'log-missing',
     where,
-    message: `the log of this station is ${how} (${left.join(', ')} are still here)`,
-    next: 'Restore a backup with "plugmark restore", or rebuild from exported records with "plugmark recover". To start a new log on purpose, name another folder.',
+    message:
+      how === 'missing'
+        ? w`the log of this station is missing (${named} are still here)`
+        : w`the log of this station is empty (${named} are still here)`,
+    next: w`Restore a backup with "plugmark restore", or rebuild from exported records with "plugmark recover". To start a new log on purpose, name another folder.`,
   };
 }
 
-const KEYS = 'keys';
-const NEWEST = "the log's newest entries";
+const LEFT = phrases({
+  keys: 'keys',
+  trust: 'a trust list',
+  checkpoint: 'a checkpoint',
+  certificates: 'certificates',
+  bonds: 'Bluetooth bonds',
+  setAside: 'a log that was set aside',
+  newest: "the log's newest entries",
+});
+type Left = keyof typeof LEFT;
 
-/** What is made only once a log is there, by the words for it. */
-function leftOf(folder: string): readonly string[] {
+/** What is made only once a log is there. */
+function leftOf(folder: string): readonly Left[] {
   const names = namesIn(folder);
-  const signs: readonly (readonly [words: string, isLeft: boolean])[] = [
-    [KEYS, namesIn(join(folder, KEYS_FOLDER)).some((name) => name.endsWith('.pem'))],
-    ['a trust list', names.includes(TRUST_FILE)],
-    ['a checkpoint', names.includes(LAST_CHECKPOINT)],
+  const signs: readonly (readonly [what: Left, isLeft: boolean])[] = [
+    ['keys', namesIn(join(folder, KEYS_FOLDER)).some((name) => name.endsWith('.pem'))],
+    ['trust', names.includes(TRUST_FILE)],
+    ['checkpoint', names.includes(LAST_CHECKPOINT)],
     ['certificates', namesIn(join(folder, 'certificates')).length > 0],
-    ['Bluetooth bonds', names.includes('bluetooth-bonds.json')],
-    ['a log that was set aside', names.some((name) => name.startsWith(`${LOG_FILE}.before-`))],
-    [NEWEST, (statSync(`${logPath(folder)}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0],
+    ['bonds', names.includes('bluetooth-bonds.json')],
+    ['setAside', names.some((name) => name.startsWith(`${LOG_FILE}.before-`))],
+    ['newest', (statSync(`${logPath(folder)}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0],
   ];
-  return signs.flatMap(([words, isLeft]) => (isLeft ? [words] : []));
+  return signs.flatMap(([what, isLeft]) => (isLeft ? [what] : []));
 }
 
 /** Thumbprints of the station keys whose files are here. */

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { type Opening, openStationLog, type StationLogFile } from '../../../db/log.ts';
-import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../db/problems.ts';
+import { damagedNext, notReadableAsLog } from '../../../db/problems.ts';
 import { openLogToRead } from '../../../db/read-only.ts';
 import type { Draft, Stamp } from '../../evidence/log.ts';
 import { newsOf, type StationState, stationOf } from '../../evidence/station.ts';
@@ -10,6 +10,7 @@ import type { TrustList } from '../../evidence/trust.ts';
 import { makeFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { watched } from '../terminal/progress.ts';
 import { SECRETS } from '../terminal/secret.ts';
@@ -68,7 +69,7 @@ export async function openStation(
 export async function openStationFolder(folder: string): Promise<StationFolder> {
   const path = logThere(folder);
   const { log, copied } = await openLogToRead(path, shown()).catch(inLogsPlace(path));
-  if (copied) process.stderr.write(`${safeLine(path)} is read-only here; reading a copy.\n`);
+  if (copied) process.stderr.write(w`${safeLine(path)} is read-only here; reading a copy.\n`);
   return { folder, log, trustFile: join(folder, TRUST_FILE) };
 }
 
@@ -80,15 +81,19 @@ function refuse(problem: Problem | null): void {
 const shown = (): Opening => ({
   mended: () =>
     void process.stderr.write(
-      'The tables for look-up were damaged. They were made again from the log, which is whole.\n',
+      w`The tables for look-up were damaged. They were made again from the log, which is whole.\n`,
     ),
   cutOff: (entries) =>
     void process.stderr.write(
-      `The last write to the log was cut off, as by a power cut${entries === 0 ? '' : `: up to ${entries} entries`}. What it would have shown, nobody was shown.\n`,
+      `${
+        entries === 0
+          ? w`The last write to the log was cut off, as by a power cut. What it would have shown, nobody was shown.`
+          : w`The last write to the log was cut off, as by a power cut: up to ${entries} entries. What it would have shown, nobody was shown.`
+      }\n`,
     ),
-  jobs: watched('jobs listed anew'),
-  history: watched('jobs read for the history'),
-  check: watched('entries checked'),
+  jobs: watched(w`jobs listed anew`),
+  history: watched(w`jobs read for the history`),
+  check: watched(w`entries checked`),
 });
 
 /** At the station's own path a file that is no log was one. */
@@ -97,8 +102,8 @@ export const inLogsPlace = (path: string) => (cause: unknown) => {
   const problem: Problem = {
     code: 'log-damaged',
     where: path,
-    message: NOT_READABLE_AS_LOG,
-    next: DAMAGED_NEXT,
+    message: notReadableAsLog(),
+    next: damagedNext(),
   };
   throw new ProblemError(problem, { cause });
 };
@@ -111,8 +116,8 @@ export function stateOf({ log, folder }: StationFolder): StationState {
   throw new ProblemError({
     code: 'no-station',
     where: folder,
-    message: 'this station is not set up',
-    next: 'Set it up with "plugmark setup", or open a job.',
+    message: w`this station is not set up`,
+    next: w`Set it up with "plugmark setup", or open a job.`,
   });
 }
 
@@ -146,7 +151,7 @@ async function trustBefore({ trustFile }: StationFolder): Promise<TrustList> {
   const { list, lost } = await ownTrust(trustFile);
   if (lost !== null)
     process.stderr.write(
-      `${safeLine(`${trustFile} was ${lost}. It was made again from the log. Add the keys of others again: the log does not have them.`)}\n`,
+      `${safeLine(w`${trustFile} was ${lost}. It was made again from the log. Add the keys of others again: the log does not have them.`)}\n`,
     );
   return list;
 }

@@ -6,6 +6,7 @@ import { readBytes } from '../../files/input.ts';
 import { outputFile, writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { dashed, teachLive } from './teach-live.ts';
@@ -36,8 +37,8 @@ export async function teach(
   if (!/^\d{1,9}(\.\d{1,9})?$/.test(options.step) || Number(options.step) === 0)
     throw wrongOption(
       '--step',
-      `"${options.step}" is no step`,
-      'Give the smallest step of the display, for example 0.01.',
+      w`"${options.step}" is no step`,
+      w`Give the smallest step of the display, for example 0.01.`,
     );
   outputFile(options.out);
   const taught =
@@ -65,8 +66,8 @@ async function fromCaptures(options: TeachOptions, unit: ProfileUnit): Promise<T
   if (options.rest === undefined || options.proof === undefined)
     throw wrongOption(
       options.rest === undefined ? '--rest' : '--proof',
-      'neither a device nor captures are named',
-      'Name the address or the serial port of the device, or give --rest, --figure and --proof.',
+      w`neither a device nor captures are named`,
+      w`Name the address or the serial port of the device, or give --rest, --figure and --proof.`,
     );
   const rest = await captureOf(options.rest);
   const place = busiest(rest);
@@ -91,19 +92,19 @@ function linesOf(taught: Taught, out: string): readonly string[] {
   switch (taught.outcome) {
     case 'taught':
       return [
-        `Found: ${taught.summary}.`,
-        `The figure that was kept back reads ${Number(taught.readAs.toPrecision(6))}.`,
-        `The profile is in ${out}. Bytes that were not seen here are kept raw.`,
-        'Check "advertised" in it, and try it before you rely on it: plugmark driver check, and a replay of a capture.',
+        w`Found: ${taught.summary}.`,
+        w`The figure that was kept back reads ${Number(taught.readAs.toPrecision(6))}.`,
+        w`The profile is in ${out}. Bytes that were not seen here are kept raw.`,
+        w`Check "advertised" in it, and try it before you rely on it: plugmark driver check, and a replay of a capture.`,
       ];
     case 'ambiguous':
       return [
-        'Not written: more than one layout explains all of it.',
+        w`Not written: more than one layout explains all of it.`,
         ...taught.fits.map((fit) => `  ${fit}`),
         taught.ask,
       ];
     case 'refused':
-      return [`Not written. ${taught.why}`];
+      return [w`Not written. ${taught.why}`];
   }
 }
 
@@ -114,7 +115,7 @@ interface Place {
 }
 
 async function captureOf(file: string): Promise<Capture> {
-  const bytes = await readBytes(file, 'capture', MOST_BYTES);
+  const bytes = await readBytes(file, w`capture`, MOST_BYTES);
   return orThrow(parseCapture(Buffer.from(bytes).toString('utf8'), file));
 }
 
@@ -127,7 +128,11 @@ function busiest({ packets }: Capture): Place {
   const [most] = [...counts].toSorted(([, a], [, b]) => b - a);
   const [service, characteristic] = most?.[0].split(' ') ?? [];
   if (service === undefined || characteristic === undefined)
-    throw wrongOption('--rest', 'the capture holds no packets', 'Record the device while it lies untouched.');
+    throw wrongOption(
+      '--rest',
+      w`the capture holds no packets`,
+      w`Record the device while it lies untouched.`,
+    );
   return { service, characteristic };
 }
 
@@ -142,8 +147,8 @@ async function statedOf(option: string, text: string, place: Place): Promise<Sta
   if (at < 1 || !/^-?\d{1,9}(\.\d{1,9})?$/.test(figure))
     throw wrongOption(
       option,
-      `"${text}" is not FIGURE=FILE`,
-      `For example ${option} 25.34=pull.capture.jsonl.`,
+      w`"${text}" is not FIGURE=FILE`,
+      w`For example ${option} 25.34=pull.capture.jsonl.`,
     );
   return { figure: Number(figure), sent: sentBy(await captureOf(text.slice(at + 1)), place) };
 }
@@ -153,8 +158,8 @@ function unitOf(text: string): ProfileUnit {
   if (unit === undefined)
     throw wrongOption(
       '--unit',
-      `"${text}" is no unit of a profile`,
-      `Choose one of: ${PROFILE_UNITS.join(', ')}.`,
+      w`"${text}" is no unit of a profile`,
+      w`Choose one of: ${PROFILE_UNITS.join(', ')}.`,
     );
   return unit;
 }

@@ -1,4 +1,5 @@
 /** The trust list in a station's folder, for those who verify its records. */
+
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -8,6 +9,7 @@ import { prepared, writeNew, writeWhole } from '../../files/output.ts';
 import type { Prepared } from '../../files/whole-file.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { stationKeysIn, TRUST_FILE } from './station-log.ts';
 
 /** Reads a trust list; a file that is not there trusts nobody. */
@@ -21,8 +23,8 @@ export async function readTrust(file: string): Promise<TrustList> {
       {
         code: 'trust-list',
         where: file,
-        message: 'the trust list cannot be read',
-        next: 'Check the path and the rights on it.',
+        message: w`the trust list cannot be read`,
+        next: w`Check the path and the rights on it.`,
       },
       { cause },
     );
@@ -41,10 +43,10 @@ export async function ownTrust(
     const bytes = await readFile(file).catch(() => null);
     // It cannot be read at all: nobody knows what is in it.
     if (bytes === null) throw cause;
-    if (bytes.length === 0) return { list: { keys: [] }, lost: 'empty' };
+    if (bytes.length === 0) return { list: { keys: [] }, lost: w`empty` };
     const kept = freeName(`${file}.damaged`);
     writeNew(kept, bytes);
-    return { list: { keys: [] }, lost: `damaged; it is kept as ${kept}` };
+    return { list: { keys: [] }, lost: w`damaged; it is kept as ${kept}` };
   }
 }
 

@@ -7,12 +7,14 @@ import { type Problem, ProblemError } from '../../problem.ts';
 import { SI } from '../../quantity/shown.ts';
 import type { Quantity } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
-import { hasScreen, speaksUtf8 } from '../bench/run.ts';
+import { w } from '../../words/catalogue.ts';
+import { hasScreen } from '../bench/run.ts';
 import { clock, stamp } from '../station/clock.ts';
 import { showFor } from '../station/reads.ts';
 import { openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { speaksUtf8 } from '../terminal/letters.ts';
 import { resultLines } from './study-list.ts';
 import { studyWriter } from './study-log.ts';
 import { type StudyWork, workThrough } from './study-work.ts';
@@ -56,14 +58,14 @@ export async function runStudy(options: StudyOptions, input: Readable = process.
 function printResult({ log }: Station, study: string, stationFile: string): ExitCode {
   const logged = gaugeStudiesOf(log.stationEntries()).find((one) => one.study === study);
   if (logged === undefined) {
-    print(['Left before the first reading. Nothing was kept.']);
+    print([w`Left before the first reading. Nothing was kept.`]);
     return EXIT.failed;
   }
-  if (logged.end?.kind === 'finished') print(['', `Recorded as ${study}.`, '', ...resultLines(logged)]);
+  if (logged.end?.kind === 'finished') print(['', w`Recorded as ${study}.`, '', ...resultLines(logged)]);
   else if (logged.end === null) {
     const [open = ''] = resultLines(logged);
     const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
-    print([`${open} are kept. Go on with: ${again}`]);
+    print([w`${open} are kept. Go on with: ${again}`]);
     return EXIT.leftOpen;
   } else print(resultLines(logged));
   return EXIT.done;
@@ -128,31 +130,34 @@ function measuresOf(quantity: Quantity, at: number | undefined): StudyMeasures {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--at',
-    message: 'a study of a wrench needs the torque to pull to, above zero',
-    next: 'Give it in N·m: --at 25.',
+    message: w`a study of a wrench needs the torque to pull to, above zero`,
+    next: w`Give it in N·m: --at 25.`,
   });
 }
 
 const noTool = (tool: string): Problem => ({
   code: 'tool-unknown',
   where: '--tool',
-  message: `the station file names no tool ${tool}`,
-  next: 'Use a name from the station file.',
+  message: w`the station file names no tool ${tool}`,
+  next: w`Use a name from the station file.`,
 });
 
 const incomplete = (): Problem => ({
   code: 'option-not-valid',
   where: 'gauge-study run',
-  message: 'a new study needs a tool and the people who measure with it',
-  next: 'Add --tool ID and --appraisers "A,B,C". Or go on with an open one: --resume GS-1.',
+  message: w`a new study needs a tool and the people who measure with it`,
+  next: w`Add --tool ID and --appraisers "A,B,C". Or go on with an open one: --resume GS-1.`,
 });
 
 /** A study is about one tool. */
 const otherTool = ({ study, tool, serial }: StudyStarted): Problem => ({
   code: 'study-other-tool',
   where: study,
-  message: `this study was started with ${serial === null ? 'a tool without a serial number' : `serial number ${serial}`}; in the station file ${tool} is another tool`,
-  next: 'Go on with the tool that it was started with, or start a new study.',
+  message:
+    serial === null
+      ? w`this study was started with a tool without a serial number; in the station file ${tool} is another tool`
+      : w`this study was started with serial number ${serial}; in the station file ${tool} is another tool`,
+  next: w`Go on with the tool that it was started with, or start a new study.`,
 });
 
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);

@@ -5,6 +5,7 @@ import type { Asked, Sitting } from '../../audit/gauge-sitting.ts';
 import type { StudyCommand, StudyRun, StudyState } from '../../pipeline/run-study.ts';
 import { UNIT_TEXT } from '../../report/figures.ts';
 import { linkEndText } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
 
@@ -32,12 +33,12 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
   };
   const stopHearing = hearLines(input, {
     line: hear,
-    tooLong: () => say('That line is too long, and is not taken.'),
+    tooLong: () => say(w`That line is too long, and is not taken.`),
     end: () => (whole() ? run.command('record') : run.leave()),
   });
   for (const signal of SIGNALS) process.on(signal, run.leave);
   say(
-    'Type "back" to take the last reading back, "pause" to stop and go on, "quit" to leave. Readings taken are kept.',
+    w`Type "back" to take the last reading back, "pause" to stop and go on, "quit" to leave. Readings taken are kept.`,
   );
   return new Promise<void>((resolve, reject) => {
     run.state$
@@ -57,35 +58,35 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
 function linesOf(before: Sitting | null, after: Sitting): readonly string[] {
   const { exercise, tool, paused, notice, asked } = after;
   const lines: string[] = [];
-  if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push('The tool is connected.');
+  if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push(w`The tool is connected.`);
   if (tool.link !== before?.tool.link && tool.link === 'lost')
-    lines.push(`The tool is lost: ${tool.end === undefined ? '' : linkEndText(tool.end)}. Waiting for it.`);
+    lines.push(w`The tool is lost: ${tool.end === undefined ? '' : linkEndText(tool.end)}. Waiting for it.`);
   if (notice !== null && notice !== before?.notice) lines.push(safeLine(notice.words));
   const asks = asked !== (before?.asked ?? null);
   const changed = before === null || exercise !== before.exercise;
   if (changed && before !== null) lines.push(doneLine(before, after));
-  else if (asks && before?.asked) lines.push('  set aside');
+  else if (asks && before?.asked) lines.push(w`  set aside`);
   if (asks && asked !== null) return [...lines, askedLine(asked)];
   if (!changed && !asks && paused === before.paused) return lines;
-  return [...lines, paused ? 'Paused: no reading is taken. Type "pause" to go on.' : askLine(after)];
+  return [...lines, paused ? w`Paused: no reading is taken. Type "pause" to go on.` : askLine(after)];
 }
 
 /** The figure is not shown: it may still be taken. */
 const askedLine = ({ lower, upper, unit }: Asked): string =>
-  `That is outside the usual ${lower} to ${upper} ${UNIT_TEXT[unit]} and does not count yet. Measure the part again. Or press Enter to take it as it is, or type "back" to drop it.`;
+  w`That is outside the usual ${lower} to ${upper} ${UNIT_TEXT[unit]} and does not count yet. Measure the part again. Or press Enter to take it as it is, or type "back" to drop it.`;
 
 function doneLine(before: Sitting, { exercise, last }: Sitting): string {
-  if (last === 'taken') return `  taken, ${exercise.order.length - exercise.readings.length} left`;
+  if (last === 'taken') return w`  taken, ${exercise.order.length - exercise.readings.length} left`;
   const cell = lastMeasured(before.exercise)?.cell;
   const { appraisers, parts } = exercise.plan;
   const [who, part] = [appraisers[cell?.appraiser ?? 0] ?? '', parts[cell?.part ?? 0] ?? ''];
-  return `  taken back: ${safeLine(who)}, part ${safeLine(part)}, trial ${cell?.trial ?? 0}`;
+  return w`  taken back: ${safeLine(who)}, part ${safeLine(part)}, trial ${cell?.trial ?? 0}`;
 }
 
 function askLine({ exercise }: Sitting): string {
   const next = due(exercise);
   if (next === null)
-    return 'All is measured. Press Enter to record it, or type "back" to take the last reading back.';
+    return w`All is measured. Press Enter to record it, or type "back" to take the last reading back.`;
   const { appraiser, part, trial, step, steps } = next;
-  return `[${step} of ${steps}] trial ${trial}: ${safeLine(appraiser)}, measure part ${safeLine(part)}`;
+  return w`[${step} of ${steps}] trial ${trial}: ${safeLine(appraiser)}, measure part ${safeLine(part)}`;
 }

@@ -10,6 +10,7 @@ import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
 import { MARK_WORD } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedStudies, shownStudy } from '../answers/gauge-study.ts';
 import { stamp } from '../station/clock.ts';
@@ -38,17 +39,19 @@ export function listStudies(options: Scope & { readonly json?: true }): Promise<
         one.end?.kind === 'dropped' ? one.end.because : '',
       ];
     });
-    print(rows.length === 0 ? ['No gauge study yet.'] : textTable(HEAD, rows));
+    print(rows.length === 0 ? [w`No gauge study yet.`] : textTable(HEAD, rows));
     return EXIT.done;
   });
 }
 
-const HEAD = ['study', 'finished', 'tool', 'appraisers x parts x trials', 'why given up'] as const;
+const HEAD = phrases(['study', 'finished', 'tool', 'appraisers x parts x trials', 'why given up']);
 
 function standOf({ taking, end }: LoggedStudy): string {
   if (end?.kind === 'finished') return end.at.slice(0, 10);
   const { readings = [], order = [] } = taking?.exercise ?? {};
-  return `${end === null ? 'open' : 'given up'}, ${readings.length} of ${order.length}`;
+  return end === null
+    ? w`open, ${readings.length} of ${order.length}`
+    : w`given up, ${readings.length} of ${order.length}`;
 }
 
 /** A finished study by both methods, computed again from its readings; of an open or given up one only how far it got. */
@@ -66,8 +69,8 @@ export function showStudy(number: string, options: Scope & { readonly json?: tru
 export function resultLines(study: LoggedStudy): readonly string[] {
   const { taking, end } = study;
   if (end?.kind !== 'finished') {
-    const on = end === null ? '' : `, on ${end.at.slice(0, 10)}: ${safeLine(end.because)}`;
-    return [`${study.study}: ${standOf(study)} readings${on}`];
+    const on = end === null ? '' : w`, on ${end.at.slice(0, 10)}: ${safeLine(end.because)}`;
+    return [w`${study.study}: ${standOf(study)} readings${on}`];
   }
   const lines = studyLines(end.finished);
   if (taking === null) return lines;
@@ -75,9 +78,9 @@ export function resultLines(study: LoggedStudy): readonly string[] {
   return [
     ...lines,
     '',
-    `Readings typed: ${typed}. Taken back: ${taking.takenBack}.`,
-    ...marksOf(taking.sources).map((mark) => `${MARK_WORD[mark]}: this study says nothing about the tool.`),
-    ...(isAsTaken(study) ? [] : ['NOT AS TAKEN: these are not the readings that the log holds one by one.']),
+    w`Readings typed: ${typed}. Taken back: ${taking.takenBack}.`,
+    ...marksOf(taking.sources).map((mark) => w`${MARK_WORD[mark]}: this study says nothing about the tool.`),
+    ...(isAsTaken(study) ? [] : [w`NOT AS TAKEN: these are not the readings that the log holds one by one.`]),
   ];
 }
 
@@ -88,7 +91,7 @@ export function dropStudy(number: string, options: Scope & { readonly because: s
     const { started } = orThrow(openStudyOf(log.stationEntries(), number));
     const event = { type: 'gauge-study-dropped', study: started.study, because } as const;
     appendBehindOthers(log, [event], stamp(), (entries) => void orThrow(openStudyOf(entries, number)));
-    print([`${started.study} is given up. Its readings stay in the log.`]);
+    print([w`${started.study} is given up. Its readings stay in the log.`]);
     return EXIT.done;
   });
 }

@@ -1,4 +1,5 @@
 /** A gauge study in the station log: each thing that happens to it is an entry, on disk before anybody sees it. */
+
 import type { StationLogFile } from '../../../db/log.ts';
 import { openStudyOf, type StudyFinished, type StudyStarted } from '../../audit/gauge-log.ts';
 import type { Kept } from '../../audit/gauge-sitting.ts';
@@ -6,6 +7,7 @@ import type { Stamp, StationEntry } from '../../evidence/log.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** Appends events that follow from entries read before. Where another program wrote meanwhile, `check` looks at the new entries first. */
 export function appendBehindOthers(
@@ -70,14 +72,13 @@ export function studyWriter(
 const takenNumber = (study: string): Problem => ({
   code: 'study-other-writer',
   where: study,
-  message:
-    'another program started a study of this number meanwhile; the reading that came here was not kept',
-  next: 'Start again: the study gets the next number.',
+  message: w`another program started a study of this number meanwhile; the reading that came here was not kept`,
+  next: w`Start again: the study gets the next number.`,
 });
 
 const otherWriter = (study: string, taken: number): Problem => ({
   code: 'study-other-writer',
   where: study,
-  message: `another program works on this study and has ${taken} readings; what came here was not kept`,
-  next: `Go on there. Or end that program and go on here: --resume ${study}.`,
+  message: w`another program works on this study and has ${taken} readings; what came here was not kept`,
+  next: w`Go on there. Or end that program and go on here: --resume ${study}.`,
 });

@@ -9,6 +9,7 @@ import { averageRange } from '../../statistics/average-range.ts';
 import type { GaugeResult } from '../../statistics/gauge-study.ts';
 import { gaugeVariance } from '../../statistics/gauge-variance.ts';
 import type { StudyMethod, StudyResult, StudyView } from '../../ui/study-view.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** What does not change while a study is worked on. */
 export interface StudyAbout {
@@ -71,23 +72,23 @@ function resultOf(finished: StudyFinished): StudyResult {
   return {
     unit: finished.unit,
     methods: [
-      method('average, range', ranges.ok ? ranges.value : null, ranges.ok ? '' : ranges.error.message),
+      method(w`average, range`, ranges.ok ? ranges.value : null, ranges.ok ? '' : ranges.error.message),
       method(
-        'variance (ANOVA)',
+        w`variance (ANOVA)`,
         variance.ok ? variance.value[variance.value.advised] : null,
         variance.ok ? '' : variance.error.message,
       ),
     ],
     notes: [
       ...(variance.ok
-        ? [`ANOVA ${pooled ? 'with the interaction pooled into the error' : 'with its interaction'}.`]
+        ? [pooled ? w`ANOVA with the interaction pooled into the error.` : w`ANOVA with its interaction.`]
         : []),
       ...(wide === null
         ? []
         : [
-            `Range above ${figure(wide.rangeLimit, finished.unit)}. Measure these again: ${wide.wideCells.join('; ')}.`,
+            w`Range above ${figure(wide.rangeLimit, finished.unit)}. Measure these again: ${wide.wideCells.join('; ')}.`,
           ]),
-      `See it again: plugmark gauge-study show ${finished.study}`,
+      w`See it again: plugmark gauge-study show ${finished.study}`,
     ],
   };
 }
@@ -95,11 +96,11 @@ function resultOf(finished: StudyFinished): StudyResult {
 function valuesOf(result: GaugeResult): NonNullable<StudyMethod['values']> {
   const { ev, av, interaction, grr, pv, tv, ndc } = result;
   const named = [
-    ['repeatability (EV)', ev],
-    ['reproducibility (AV)', av],
-    ['interaction', interaction],
-    ['gauge as used (GRR)', grr],
-    ['parts (PV)', pv],
+    [w`repeatability (EV)`, ev],
+    [w`reproducibility (AV)`, av],
+    [w`interaction`, interaction],
+    [w`gauge as used (GRR)`, grr],
+    [w`parts (PV)`, pv],
   ] as const;
   return {
     variations: [
@@ -108,7 +109,7 @@ function valuesOf(result: GaugeResult): NonNullable<StudyMethod['values']> {
         sigma: variation === null ? '-' : variation.sigma.toFixed(5),
         percent: variation === null ? '' : `${variation.percent.toFixed(1)} %`,
       })),
-      { name: 'total (TV)', sigma: tv.toFixed(5), percent: '' },
+      { name: w`total (TV)`, sigma: tv.toFixed(5), percent: '' },
     ],
     categories: ndc === null ? '-' : String(ndc),
     grade: studyGrade(result),

@@ -1,4 +1,5 @@
 import { fileProblem } from '../../files/file-problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, problemText } from './exit.ts';
 
 /**
@@ -11,7 +12,7 @@ export function endWithReader(): void {
     stream.on('error', (fault: NodeJS.ErrnoException) => {
       const problem = fileProblem(fault);
       if (problem !== null && stream === process.stdout) {
-        process.stderr.write(problemText({ ...problem, where: 'the output' }));
+        process.stderr.write(problemText({ ...problem, where: w`the output` }));
         process.exit(EXIT.badInput);
       }
       if (fault.code !== 'EPIPE') throw fault;

@@ -1,6 +1,7 @@
 import { fileProblem } from '../../files/file-problem.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { printable } from '../../ui/printable.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
 /** What the program's exit tells a script. */
 export const EXIT = {
@@ -25,35 +26,52 @@ interface ExitRow {
 }
 
 /** The one table of exit codes: the help of each command, the manual and the help of the program print from it. */
-export const EXIT_TABLE: readonly ExitRow[] = [
-  { key: 'done', name: 'done', meaning: 'done, and the answer is good' },
-  {
-    key: 'failed',
+const EXIT_WORDS: Readonly<Record<ExitName, Omit<ExitRow, 'key'>>> = phrases({
+  done: { name: 'done', meaning: 'done, and the answer is good' },
+  failed: {
     name: 'failed',
     meaning: 'the answer is bad, or it could not be done; the output says why',
   },
-  {
-    key: 'badInput',
+  badInput: {
     name: 'bad input',
     meaning: 'the command line, a file or a device is not as it should be; one sentence says what to do',
   },
-  {
-    key: 'untrusted',
+  untrusted: {
     name: 'not trusted',
     meaning: 'as it was sealed, but the signer is not on your trust list',
   },
-  {
-    key: 'otherRules',
+  otherRules: {
     name: 'other rules',
     meaning: 'made or judged by a newer version of the program, whose form or rules this one does not know',
   },
-  { key: 'leftOpen', name: 'left open', meaning: 'not finished; all that was read is kept' },
-  {
-    key: 'void',
+  leftOpen: { name: 'left open', meaning: 'not finished; all that was read is kept' },
+  void: {
     name: 'void',
     meaning: 'the job was declared void; its readings are kept and prove nothing',
   },
-  { key: 'fault', name: 'fault', meaning: 'a fault in the program itself; what was on disk is kept' },
+  fault: { name: 'fault', meaning: 'a fault in the program itself; what was on disk is kept' },
+});
+
+/** In the language of whoever reads it when it is read. */
+const exitRow = (key: ExitName): ExitRow => ({
+  key,
+  get name() {
+    return EXIT_WORDS[key].name;
+  },
+  get meaning() {
+    return EXIT_WORDS[key].meaning;
+  },
+});
+
+export const EXIT_TABLE: readonly ExitRow[] = [
+  exitRow('done'),
+  exitRow('failed'),
+  exitRow('badInput'),
+  exitRow('untrusted'),
+  exitRow('otherRules'),
+  exitRow('leftOpen'),
+  exitRow('void'),
+  exitRow('fault'),
 ];
 
 /** Nothing that a problem or a report says is longer. */
@@ -82,8 +100,8 @@ export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCod
     process.stderr.write(
       problemText({
         code: 'bug',
-        message: `a fault in the program itself: ${text}`,
-        next: 'Nothing on disk is lost. Run it again with PLUGMARK_TRACE=1 and report the details.',
+        message: w`a fault in the program itself: ${text}`,
+        next: w`Nothing on disk is lost. Run it again with PLUGMARK_TRACE=1 and report the details.`,
       }),
     );
     if (process.env['PLUGMARK_TRACE'] === '1' && error instanceof Error)

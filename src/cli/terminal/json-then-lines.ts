@@ -1,5 +1,6 @@
 import type { Readable } from 'node:stream';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 const MAX_BYTES = 1 << 20;
 
@@ -11,9 +12,9 @@ export function jsonThenLines(input: Readable): Promise<Uint8Array> {
   if ('isTTY' in input && input.isTTY === true)
     throw new ProblemError({
       code: 'file-unreadable',
-      where: 'standard input',
-      message: 'the work order cannot be read: it is a terminal',
-      next: 'Pipe a file into the command, or name one.',
+      where: w`standard input`,
+      message: w`the work order cannot be read: it is a terminal`,
+      next: w`Pipe a file into the command, or name one.`,
     });
   return new Promise((resolve, reject) => {
     let all = Buffer.alloc(0);
@@ -32,9 +33,9 @@ export function jsonThenLines(input: Readable): Promise<Uint8Array> {
       reject(
         new ProblemError({
           code: 'file-too-large',
-          where: 'standard input',
-          message: 'the work order is larger than 1 MB',
-          next: 'This is hardly the right file.',
+          where: w`standard input`,
+          message: w`the work order is larger than 1 MB`,
+          next: w`This is hardly the right file.`,
         }),
       );
     };

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** What a person gave on the command line, trimmed and within what the log takes; a problem that names the option where it is not. */
 export function optionText(text: string, where: string, longest: number): string {
@@ -8,7 +9,7 @@ export function optionText(text: string, where: string, longest: number): string
   throw new ProblemError({
     code: 'option-not-valid',
     where,
-    message: `expected 1 to ${longest} characters`,
-    next: `Write it in at most ${longest} characters.`,
+    message: w`expected 1 to ${longest} characters`,
+    next: w`Write it in at most ${longest} characters.`,
   });
 }

@@ -1,4 +1,6 @@
 /** Nobody wonders sooner. */
+import { w } from '../../words/catalogue.ts';
+
 const PATIENCE_MS = 1_000;
 const EVERY_MS = 100;
 const BAR = 30;
@@ -23,7 +25,7 @@ export function progress(what: string, total: number): Progress {
       drawnMs = nowMs;
       const share = Math.min(done / total, 1);
       const bar = '#'.repeat(Math.round(share * BAR)).padEnd(BAR, '.');
-      const line = `[${bar}] ${done} of ${total} ${what}, ${left((passedMs * (1 / share - 1)) / 1000)} left`;
+      const line = w`[${bar}] ${done} of ${total} ${what}, ${left((passedMs * (1 / share - 1)) / 1000)} left`;
       // A line that the terminal breaks is never overwritten.
       process.stderr.write(`${CLEAR_LINE}${line.slice(0, (process.stderr.columns || 80) - 1)}`);
     },

@@ -44,7 +44,7 @@ export async function askObject<T extends z.ZodObject>(
     const parsed = schema.safeParse(await askFields(asking, schema, path));
     if (parsed.success) return parsed.data;
     const issue = parsed.error.issues[0];
-    refuse(asking.dialogue, pathText([...path, ...(issue?.path ?? [])]), issue?.message ?? 'not valid');
+    refuse(asking.dialogue, pathText([...path, ...(issue?.path ?? [])]), issue?.message ?? w`not valid`);
   }
 }
 
@@ -233,7 +233,7 @@ function oneBeginning(options: readonly string[], text: string): string | undefi
 
 export function parse<T>(schema: z.ZodType<T>, value: unknown): Result<T, string> {
   const parsed = schema.safeParse(value);
-  return parsed.success ? ok(parsed.data) : err(parsed.error.issues[0]?.message ?? 'not valid');
+  return parsed.success ? ok(parsed.data) : err(parsed.error.issues[0]?.message ?? w`not valid`);
 }
 
 function textOf(text: string, schema: z.ZodType): string {

@@ -4,6 +4,7 @@ import { createWitnessFile, refuseSecond } from '../../../db/witness.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { askSecret } from '../terminal/secret.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -22,7 +23,7 @@ export async function initWitness({
   makeFolder(data, 0o700);
   refuseSecond(witnessPath(data));
   const key = newKey();
-  const passphrase = await askSecret('passphrase', "Passphrase for the witness's key (Enter: none): ");
+  const passphrase = await askSecret('passphrase', w`Passphrase for the witness's key (Enter: none): `);
   // The key first: a file without its key could never sign, and could not be made again either.
   orThrow(writeKeyFile(witnessKeyPath(data, key.kid), key, passphrase));
   await createWitnessFile(witnessPath(data), { name, kid: key.kid });
@@ -30,12 +31,12 @@ export async function initWitness({
   const file = join(data, KEYS_FILE);
   writeWhole(file, `${keys.map(({ vkey }) => vkey).join('\n')}\n`);
   print([
-    `Witness ${safeLine(name)} made in ${safeLine(data)}.`,
+    w`Witness ${safeLine(name)} made in ${safeLine(data)}.`,
     ...(passphrase === null
-      ? ['Its key has no passphrase: whoever reads the file can sign as this witness.']
+      ? [w`Its key has no passphrase: whoever reads the file can sign as this witness.`]
       : []),
-    `Its verifier keys, Ed25519 and ML-DSA-44, are in ${safeLine(file)}. Give them to the stations that it is to cosign, and to those who verify.`,
-    'Next: plugmark witness add LOG-VKEY, with what "plugmark log vkey" prints at the station.',
+    w`Its verifier keys, Ed25519 and ML-DSA-44, are in ${safeLine(file)}. Give them to the stations that it is to cosign, and to those who verify.`,
+    w`Next: plugmark witness add LOG-VKEY, with what "plugmark log vkey" prints at the station.`,
   ]);
   return EXIT.done;
 }
@@ -43,6 +44,6 @@ export async function initWitness({
 export const notAName = (name: string) => ({
   code: 'witness-name' as const,
   where: '--name',
-  message: `"${name}" cannot be the name of a witness`,
-  next: 'Name it like an address, without spaces and plus: example.com/witness.',
+  message: w`"${name}" cannot be the name of a witness`,
+  next: w`Name it like an address, without spaces and plus: example.com/witness.`,
 });

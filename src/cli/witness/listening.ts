@@ -1,7 +1,9 @@
 /** How a command listens to others: where, with which certificate, and until when. */
+
 import { isIP } from 'node:net';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { now } from '../station/clock.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -77,8 +79,8 @@ function addressIn(listen: string): { readonly host: string; readonly port: numb
     throw new ProblemError({
       code: 'option-not-valid',
       where: '--listen',
-      message: 'this is not an address and a port',
-      next: 'Name both, like 127.0.0.1:8017 or [::1]:8017.',
+      message: w`this is not an address and a port`,
+      next: w`Name both, like 127.0.0.1:8017 or [::1]:8017.`,
     });
   return { host, port: Number(digits) };
 }
@@ -92,33 +94,33 @@ async function tlsOf({ certificate, key }: Listening): Promise<Endpoint['tls']> 
     throw new ProblemError({
       code: 'option-not-valid',
       where: certificate === undefined ? '--certificate' : '--key',
-      message: 'a server with TLS needs its certificate and its key',
-      next: 'Name both files with --certificate and --key.',
+      message: w`a server with TLS needs its certificate and its key`,
+      next: w`Name both files with --certificate and --key.`,
     });
   const text = async (file: string, what: string) =>
     Buffer.from(await readBytes(file, what, MAX_PEM_BYTES)).toString('utf8');
-  return { cert: await text(certificate, 'certificate'), key: await text(key, 'key') };
+  return { cert: await text(certificate, w`certificate`), key: await text(key, w`key`) };
 }
 
 const noTls = (where: string): Problem => ({
   code: 'server-listens',
   where,
-  message: 'other computers would reach this server without TLS',
-  next: 'Name --certificate and --key. Where a proxy in front of it does TLS, say so with --without-tls.',
+  message: w`other computers would reach this server without TLS`,
+  next: w`Name --certificate and --key. Where a proxy in front of it does TLS, say so with --without-tls.`,
 });
 
 function notListening(where: string, cause: unknown): unknown {
   const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
   const why: Readonly<Record<string, string>> = {
-    EADDRINUSE: 'another program listens there',
-    EACCES: 'this user may not listen there',
-    EADDRNOTAVAIL: 'this computer does not have that address',
-    ENOTFOUND: 'nobody knows that name',
+    EADDRINUSE: w`another program listens there`,
+    EACCES: w`this user may not listen there`,
+    EADDRNOTAVAIL: w`this computer does not have that address`,
+    ENOTFOUND: w`nobody knows that name`,
   };
   const message = why[code];
   if (message === undefined) return cause;
   return new ProblemError(
-    { code: 'server-listens', where, message, next: 'Name another address with --listen.' },
+    { code: 'server-listens', where, message, next: w`Name another address with --listen.` },
     { cause },
   );
 }

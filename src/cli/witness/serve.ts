@@ -1,4 +1,5 @@
 import { USUAL_LIMITS, witnessServer } from '../../serve/witness.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { unlocked } from '../station/station-keys.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -13,7 +14,7 @@ export function serveWitness(options: ServeWitness): Promise<ExitCode> {
     const endpoint = await endpointOf(options);
     const { name, kid } = file.identity();
     const path = witnessKeyPath(options.data, kid);
-    const key = await unlocked(path, 'passphrase', "Passphrase of the witness's key: ");
+    const key = await unlocked(path, 'passphrase', w`Passphrase of the witness's key: `);
     const server = await witnessServer(
       { ...HERE, store: storeOf(file), keys: keysOfWitness(name, key) },
       { ...USUAL_LIMITS, tls: endpoint.tls },
@@ -22,9 +23,9 @@ export function serveWitness(options: ServeWitness): Promise<ExitCode> {
       server,
       { listen: options.listen, endpoint },
       (address) =>
-        `Witness ${safeLine(name)} listens on ${address} and knows ${file.logs().length} logs. Ctrl-C ends it.`,
+        w`Witness ${safeLine(name)} listens on ${address} and knows ${plural(file.logs().length, { one: '# log', other: '# logs' })}. Ctrl-C ends it.`,
     );
-    print(['Ended. All that was cosigned is on disk.']);
+    print([w`Ended. All that was cosigned is on disk.`]);
     return EXIT.done;
   });
 }

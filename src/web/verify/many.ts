@@ -6,7 +6,7 @@ import { addedUp } from '../../evidence/sharing.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { type PackageVerdict, VERDICTS } from '../../evidence/verdict.ts';
 import { marksOf } from '../../job/proof.ts';
-import { type Finding, unprovenIn } from '../../package/finding.ts';
+import { type Finding, unprovenIn, unreadable } from '../../package/finding.ts';
 import type { NewProgress } from '../../package/folder.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { historiesText, twoHistories } from '../../package/histories.ts';
@@ -22,7 +22,7 @@ import {
 } from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, unprovenText, withheldText } from '../../report/words/index.ts';
-import { type Sentence, w } from '../../words/catalogue.ts';
+import { type Sentence, sentence, w } from '../../words/catalogue.ts';
 import type { ByReader, VerifyAll } from './findings.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
@@ -141,6 +141,11 @@ export async function packageShown(
           findings.push(finding);
           take([finding]);
         });
+        for (const path of paths.filter((one) => !byPath.has(one))) {
+          const finding = unreadable(path, sentence`it is missing`);
+          findings.push(finding);
+          take([finding]);
+        }
         findings.sort(byFile);
       },
     }),

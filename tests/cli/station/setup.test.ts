@@ -1,12 +1,13 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { readsFinding } from '../../../src/cli/station/health/reads.ts';
 import { LATER, setup } from '../../../src/cli/station/setup.ts';
 import { openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readStationFile, stationFileSchema } from '../../../src/cli/station/station-file.ts';
 import { askObject } from '../../../src/cli/terminal/questions.ts';
+import { ENGLISH, inLanguage, speak } from '../../../src/words/catalogue.ts';
 import { answering, problemOf } from '../answers.ts';
 import { exampleJson, folder, start } from '../program.ts';
 
@@ -31,6 +32,8 @@ async function setUp(dir: string, answers: Parameters<typeof answering>[0] = {},
   return { code, ...talk };
 }
 
+afterEach(() => speak(ENGLISH));
+
 describe('the guided first run', () => {
   it('writes a station file that the program reads, and opens the station with key, log and people', async () => {
     const dir = folder();
@@ -54,11 +57,26 @@ describe('the guided first run', () => {
 
   it('asks what people read, and writes only what is not usual', async () => {
     const dir = folder();
-    await setUp(dir, {
+    const { prompts } = await setUp(dir, {
       'Language of the screen': 'de',
-      'Language of the papers': 'fr',
-      'Torque is shown in': 'lbf.ft',
+      // From here on the questions are in that language.
+      'Name des Arbeitsplatzes': 'Example bay',
+      'Ordner für Logbuch': join(dir, 'data'),
+      'Sprache der Dokumente': 'fr',
+      'Drehmoment wird gezeigt in': 'lbf.ft',
+      'Art des Schlüssels': 'setting',
+      Seriennummer: ['EXAMPLE-W-1', 'EXAMPLE-G-1'],
+      'Prozent des Messwerts': '2',
+      'Betrag, in': '0.01',
+      'Quelle dieser Angabe': ['data sheet of the wrench', 'data sheet of the gauge'],
+      'Bluetooth-Adresse': ['c2:00:00:00:00:01', 'c2:00:00:00:00:02'],
+      'Noch ein Werkzeug?': ['ja', 'nein'],
+      'Name eines Technikers': ['Technician One'],
     });
+    expect(prompts.slice(0, 2)).toEqual([
+      'Language of the screen: en, de, fr, es [en]: ',
+      'Name des Arbeitsplatzes, wie ihn Protokolle zeigen: ',
+    ]);
     const file = join(dir, 'station.json');
     expect(JSON.parse(readFileSync(file, 'utf8')).reads).toEqual({
       screen: 'de',
@@ -71,8 +89,8 @@ describe('the guided first run', () => {
       papers: 'fr',
       units: { torque: '[ft_i].[lbf_av]', length: 'mm' },
     });
-    expect(readsFinding(reads).text).toBe(
-      'screen German, papers French, lbf·ft, mm; German and French not yet read by a native of the trade',
+    expect(inLanguage(ENGLISH, () => readsFinding(reads).text)).toBe(
+      'screen German, papers French, lbf·ft, mm; German, French not yet read by a native of the trade',
     );
   });
 
@@ -200,9 +218,9 @@ describe('questions made from a schema', () => {
 
 describe('setup as a program', () => {
   const LINES = [
+    '',
     'Bay Two',
     'data',
-    '',
     '',
     '',
     '',
@@ -239,6 +257,8 @@ describe('setup as a program', () => {
       stderr: expect.stringContaining('Nothing was written'),
     });
     const broken = start(['setup'], { cwd: dir });
+    await broken.says('Language of the screen');
+    broken.type('');
     await broken.says('Name of the station');
     broken.type('Bay Two');
     await broken.says('Folder for log');

@@ -1,6 +1,8 @@
 /** Whether tools can be reached over Bluetooth: software, kernel, adapter, rights. */
+
 import { readdirSync, readFileSync, realpathSync } from 'node:fs';
 import type { Problem } from '../../../problem.ts';
+import { w } from '../../../words/catalogue.ts';
 import { type Finding, fromProblem, good } from './finding.ts';
 
 /** What was found on this machine. */
@@ -23,29 +25,29 @@ const CAP_NET_RAW = 13n;
 
 /** Without a tool on the radio, a missing Bluetooth is only worth knowing. */
 export function radioFindings(facts: RadioFacts, radioTools: readonly string[]): readonly Finding[] {
-  const name = 'bluetooth';
+  const name = w`bluetooth`;
   const state = radioTools.length > 0 ? 'bad' : 'warning';
   if (facts.socket !== null) return [fromProblem(name, facts.socket, state)];
   if (!facts.linux)
-    return [good(name, 'its software loads; adapter and rights are checked when a tool connects')];
+    return [good(name, w`its software loads; adapter and rights are checked when a tool connects`)];
   const { adapters, blocked, permitted, node } = facts;
   if (adapters.length === 0) {
-    const next = 'Plug one in; "bluetoothctl list" shows them.';
-    return [{ name, state, text: 'no Bluetooth adapter found', next }];
+    const next = w`Plug one in; "bluetoothctl list" shows them.`;
+    return [{ name, state, text: w`no Bluetooth adapter found`, next }];
   }
-  const text = `adapter ${adapters.join(', ')}`;
+  const text = w`adapter ${adapters.join(', ')}`;
   const adapter: Finding = blocked
-    ? { name, state, text: `${text}, switched off`, next: 'Switch it on: rfkill unblock bluetooth' }
+    ? { name, state, text: w`${text}, switched off`, next: w`Switch it on: rfkill unblock bluetooth` }
     : good(name, text);
   const rights: Finding =
     permitted === false
       ? {
-          name: 'rights',
+          name: w`rights`,
           state,
-          text: 'this user may not use the adapter',
+          text: w`this user may not use the adapter`,
           next: rightsFor(node),
         }
-      : good('rights', permitted === null ? 'not known here' : 'Bluetooth may be used directly');
+      : good(w`rights`, permitted === null ? w`not known here` : w`Bluetooth may be used directly`);
   return [adapter, rights];
 }
 
@@ -54,8 +56,8 @@ const PACKAGED_NODE = '/usr/lib/plugmark/node';
 
 const rightsFor = (node: string) =>
   node === PACKAGED_NODE
-    ? 'Add this user to the group plugmark, and log in again: sudo adduser "$USER" plugmark'
-    : `Allow the node program to use it: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`;
+    ? w`Add this user to the group plugmark, and log in again: sudo adduser "$USER" plugmark`
+    : w`Allow the node program to use it: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`;
 
 export async function radioFacts(): Promise<RadioFacts> {
   const { probeSocket } = await import('../../../../drivers/radio/probe.ts');

@@ -1,6 +1,8 @@
 /** Whether the wall clock can be trusted to date records: year, synchronisation, and steps while it is watched. */
+
 import { execFile } from 'node:child_process';
 import { setTimeout as pause } from 'node:timers/promises';
+import { w } from '../../../words/catalogue.ts';
 import { bad, type Finding, good, warning } from './finding.ts';
 
 /** No record was made before this program was written; a clock without a battery starts decades earlier. */
@@ -28,25 +30,25 @@ export function clockFindings({
   synchronised,
   lastEntry,
 }: ClockFacts): readonly Finding[] {
-  const set = 'Set the clock and keep it set: timedatectl set-ntp true';
+  const set = w`Set the clock and keep it set: timedatectl set-ntp true`;
   const year = now.getUTCFullYear();
   const text = `${now.toISOString().slice(0, 19)}Z`;
-  if (year < FIRST_YEAR || year > LAST_YEAR) return [bad('clock', `${text} is not a plausible date`, set)];
+  if (year < FIRST_YEAR || year > LAST_YEAR) return [bad(w`clock`, w`${text} is not a plausible date`, set)];
   if (lastEntry !== null && lastEntry > now.toISOString())
-    return [bad('clock', `${text} is before the newest entry of the log, ${lastEntry}`, set)];
-  const drift = `${driftMs.toFixed(1)} ms against the monotonic clock in ${Math.round(sampleMs)} ms`;
+    return [bad(w`clock`, w`${text} is before the newest entry of the log, ${lastEntry}`, set)];
+  const drift = w`${driftMs.toFixed(1)} ms against the monotonic clock in ${Math.round(sampleMs)} ms`;
   const steady =
     Math.abs(driftMs) < STEP_MS
-      ? good('clock', `${text}; moved ${drift}`)
+      ? good(w`clock`, w`${text}; moved ${drift}`)
       : warning(
-          'clock',
-          `${text}; stepped by ${drift}`,
-          'Find out what sets the clock. Records contain both clocks.',
+          w`clock`,
+          w`${text}; stepped by ${drift}`,
+          w`Find out what sets the clock. Records contain both clocks.`,
         );
   if (synchronised === null) return [steady];
   const kept = synchronised
-    ? good('clock sync', 'synchronised by the network')
-    : warning('clock sync', 'not synchronised', set);
+    ? good(w`clock sync`, w`synchronised by the network`)
+    : warning(w`clock sync`, w`not synchronised`, set);
   return [steady, kept];
 }
 

@@ -1,6 +1,8 @@
 /** Node and the disk under the station's data. */
+
 import { accessSync, constants, existsSync, statfsSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { w } from '../../../words/catalogue.ts';
 import { isNewEnough, NEEDED_NODE } from '../../needed-node.ts';
 import { bad, type Finding, good, warning } from './finding.ts';
 
@@ -10,8 +12,8 @@ const LOW_BYTES = 1000 * MB;
 const TOO_LOW_BYTES = 100 * MB;
 
 export function nodeFinding(version: string): Finding {
-  if (isNewEnough(version)) return good('node', `Node ${version}`);
-  return bad('node', `Node ${version}; plugmark needs ${NEEDED_NODE} or newer`, 'Install a newer Node.');
+  if (isNewEnough(version)) return good(w`node`, w`Node ${version}`);
+  return bad(w`node`, w`Node ${version}; plugmark needs ${NEEDED_NODE} or newer`, w`Install a newer Node.`);
 }
 
 /** `folder` need not be there yet. */
@@ -21,9 +23,9 @@ export function diskFinding(folder: string): Finding {
     accessSync(existing, constants.W_OK);
   } catch {
     return bad(
-      'disk',
-      `${existing} may not be written to`,
-      'Change its rights, or name another folder under "data".',
+      w`disk`,
+      w`${existing} may not be written to`,
+      w`Change its rights, or name another folder under "data".`,
     );
   }
   const { bavail, bsize } = statfsSync(existing);
@@ -31,10 +33,10 @@ export function diskFinding(folder: string): Finding {
 }
 
 export function roomFinding(freeBytes: number, location: string): Finding {
-  const text = `${Math.floor(freeBytes / MB)} MB free at ${location}`;
-  if (freeBytes >= LOW_BYTES) return good('disk', text);
-  const next = 'Free some space. The log grows with every job.';
-  return freeBytes < TOO_LOW_BYTES ? bad('disk', text, next) : warning('disk', text, next);
+  const text = w`${Math.floor(freeBytes / MB)} MB free at ${location}`;
+  if (freeBytes >= LOW_BYTES) return good(w`disk`, text);
+  const next = w`Free some space. The log grows with every job.`;
+  return freeBytes < TOO_LOW_BYTES ? bad(w`disk`, text, next) : warning(w`disk`, text, next);
 }
 
 function nearest(folder: string): string {

@@ -1,8 +1,15 @@
 /** Languages and units of the station, and which of its languages nobody of the trade has read yet. */
 import { inUnits, shownUnit } from '../../../quantity/shown.ts';
-import { LANGUAGE_NAMES } from '../../../words/catalogue.ts';
+import { type Language, phrases, w } from '../../../words/catalogue.ts';
 import type { Reads } from '../reads.ts';
 import { type Finding, good } from './finding.ts';
+
+const NAMES: Readonly<Record<Language, string>> = phrases({
+  en: 'English',
+  de: 'German',
+  fr: 'French',
+  es: 'Spanish',
+});
 
 export function readsFinding({ screen, papers, units }: Reads): Finding {
   const [torque, length] = inUnits(units, () => [shownUnit('N.m'), shownUnit('mm')]);
@@ -10,9 +17,6 @@ export function readsFinding({ screen, papers, units }: Reads): Finding {
   const unread =
     foreign.length === 0
       ? ''
-      : `; ${foreign.map((language) => LANGUAGE_NAMES[language]).join(' and ')} not yet read by a native of the trade`;
-  return good(
-    'reads',
-    `screen ${LANGUAGE_NAMES[screen]}, papers ${LANGUAGE_NAMES[papers]}, ${torque}, ${length}${unread}`,
-  );
+      : w`; ${foreign.map((language) => NAMES[language]).join(', ')} not yet read by a native of the trade`;
+  return good(w`reads`, w`screen ${NAMES[screen]}, papers ${NAMES[papers]}, ${torque}, ${length}${unread}`);
 }

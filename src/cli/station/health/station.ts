@@ -1,4 +1,5 @@
 /** The station's log and key, looked at on a copy: nothing in the station's folder is touched. */
+
 import { existsSync, readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -7,11 +8,12 @@ import { copyLog } from '../../../../db/copy.ts';
 import { deviceProblem, readDeviceKey } from '../../../../db/hardware-key.ts';
 import { isLockedKeyFile, readKeyFile } from '../../../../db/keyfile.ts';
 import { openStationLog, type StationLogFile } from '../../../../db/log.ts';
-import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
+import { damagedNext, notReadableAsLog } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { parseTrustList } from '../../../evidence/trust.ts';
 import { ProblemError } from '../../../problem.ts';
+import { w } from '../../../words/catalogue.ts';
 import { devicePath, keyMissing, keyPath } from '../station-keys.ts';
 import { logPath, lostBehindNew, lostLog, stationKeysIn, TRUST_FILE } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
@@ -32,14 +34,14 @@ export function databaseFinding(): Promise<Finding> {
     try {
       const log = await openStationLog(join(scratch, 'station.db'));
       log.close();
-      return good('database', 'SQLite loads; a commit is on disk (synchronous FULL)');
+      return good(w`database`, w`SQLite loads; a commit is on disk (synchronous FULL)`);
     } catch (error) {
-      if (error instanceof ProblemError) return fromProblem('database', error.problem);
+      if (error instanceof ProblemError) return fromProblem(w`database`, error.problem);
       const text = error instanceof Error ? error.message : String(error);
       return bad(
-        'database',
-        `SQLite does not work: ${text}`,
-        'Install plugmark again; its npm package brings SQLite for Linux, macOS and Windows on x64 and arm64.',
+        w`database`,
+        w`SQLite does not work: ${text}`,
+        w`Install plugmark again; its npm package brings SQLite for Linux, macOS and Windows on x64 and arm64.`,
       );
     }
   });
@@ -48,17 +50,17 @@ export function databaseFinding(): Promise<Finding> {
 export function stationHealth(folder: string): Promise<StationHealth> {
   const path = logPath(folder);
   const lost = lostLog(folder);
-  if (lost !== null) return Promise.resolve({ findings: [fromProblem('log', lost)], lastEntry: null });
+  if (lost !== null) return Promise.resolve({ findings: [fromProblem(w`log`, lost)], lastEntry: null });
   if (!existsSync(path)) {
-    const text = `no station log yet in ${folder}`;
-    const next = 'Run "plugmark setup", or open the first job.';
-    return Promise.resolve({ findings: [warning('log', text, next)], lastEntry: null });
+    const text = w`no station log yet in ${folder}`;
+    const next = w`Run "plugmark setup", or open the first job.`;
+    return Promise.resolve({ findings: [warning(w`log`, text, next)], lastEntry: null });
   }
   const large = tooLarge(path);
   if (large !== null) {
-    const text = `${large}; entries and key not checked`;
-    const next = 'Check it: plugmark log check';
-    return Promise.resolve({ findings: [warning('log', text, next)], lastEntry: null });
+    const text = w`${large}; entries and key not checked`;
+    const next = w`Check it: plugmark log check`;
+    return Promise.resolve({ findings: [warning(w`log`, text, next)], lastEntry: null });
   }
   return inScratch(async (scratch) => {
     const copy = join(scratch, 'station.db');
@@ -74,9 +76,9 @@ export function stationHealth(folder: string): Promise<StationHealth> {
       if (!(error instanceof ProblemError)) throw error;
       const problem =
         error.problem.code === 'log-not-a-log'
-          ? { ...error.problem, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT }
+          ? { ...error.problem, message: notReadableAsLog(), next: damagedNext() }
           : error.problem;
-      return { findings: [fromProblem('log', { ...problem, where: path })], lastEntry: null };
+      return { findings: [fromProblem(w`log`, { ...problem, where: path })], lastEntry: null };
     }
   });
 }
@@ -85,21 +87,20 @@ export function stationHealth(folder: string): Promise<StationHealth> {
 export function tooLarge(path: string, freeBytes?: number): string | null {
   const bytes = bytesOf(path);
   if (bytes > MOST_BYTES)
-    return `${Math.ceil(bytes / MB)} MB, more than the ${MOST_BYTES / MB} MB that are checked on a copy`;
+    return w`${Math.ceil(bytes / MB)} MB, more than the ${MOST_BYTES / MB} MB that are checked on a copy`;
   return tooLargeToCopy(path, freeBytes);
 }
 
 function lookedAt(log: StationLogFile, folder: string): StationHealth {
   const { fault, texts } = log.checkAll();
   if (fault !== null) {
-    const next =
-      'Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).';
-    return { findings: [bad('log', `entry ${fault.seq}: ${fault.message}`, next)], lastEntry: null };
+    const next = w`Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).`;
+    return { findings: [bad(w`log`, w`entry ${fault.seq}: ${fault.message}`, next)], lastEntry: null };
   }
-  const whole = good('log', `complete; all ${log.size()} entries are unchanged`);
+  const whole = good(w`log`, w`complete; all ${log.size()} entries are unchanged`);
   const entries = log.stationEntries();
   const lost = entries.length === 0 ? lostBehindNew(folder) : null;
-  if (lost !== null) return { findings: [fromProblem('log', lost)], lastEntry: null };
+  if (lost !== null) return { findings: [fromProblem(w`log`, lost)], lastEntry: null };
   const [at = null] = [entries.at(-1)?.at, log.lastJobs(1)[0]?.lastAt]
     .flatMap((one) => one ?? [])
     .sort()
@@ -120,8 +121,8 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
 
 function textFinding(faults: number): readonly Finding[] {
   if (faults === 0) return [];
-  const text = `${faults} not as the log says; every verdict and every proof holds`;
-  return [warning('personal texts', text, 'See which with "plugmark log check".')];
+  const text = w`${faults} not as the log says; every verdict and every proof holds`;
+  return [warning(w`personal texts`, text, w`See which with "plugmark log check".`)];
 }
 
 /** A key that was replaced is destroyed, or locked where the shop keeps it. */
@@ -131,9 +132,9 @@ function openOldKeys(state: StationState | null, folder: string): readonly Findi
     .filter(({ kid }) => isLockedKeyFile(keyPath(folder, 'station', kid)) === false);
   return old.map(({ kid }) =>
     bad(
-      'old key',
-      `${kid} signs no more, and lies here without a passphrase`,
-      `Destroy it: plugmark keys destroy ${kid}. To keep it, lock it: plugmark keys lock`,
+      w`old key`,
+      w`${kid} signs no more, and lies here without a passphrase`,
+      w`Destroy it: plugmark keys destroy ${kid}. To keep it, lock it: plugmark keys lock`,
     ),
   );
 }
@@ -142,41 +143,40 @@ function openOldKeys(state: StationState | null, folder: string): readonly Findi
 function trustFinding(state: StationState | null, folder: string): Finding {
   const file = join(folder, TRUST_FILE);
   const kid = state?.keys.at(-1)?.kid;
-  if (kid === undefined) return warning('trust list', 'none yet', 'It is made with the first key.');
-  const next = 'It is made again from the log when a job is opened or a key is changed.';
-  if (!existsSync(file)) return bad('trust list', `${file} is missing`, next);
+  if (kid === undefined) return warning(w`trust list`, w`none yet`, w`It is made with the first key.`);
+  const next = w`It is made again from the log when a job is opened or a key is changed.`;
+  if (!existsSync(file)) return bad(w`trust list`, w`${file} is missing`, next);
   const read = parseTrustList(readFileSync(file), file);
-  if (!read.ok) return bad('trust list', `${file} cannot be read: ${read.error.message}`, next);
+  if (!read.ok) return bad(w`trust list`, w`${file} cannot be read: ${read.error.message}`, next);
   if (read.value.keys.every((key) => key.kid !== kid))
-    return bad('trust list', `${file} does not have the station's key ${kid}`, next);
-  return good('trust list', `${read.value.keys.length} keys, the station's own among them`);
+    return bad(w`trust list`, w`${file} does not have the station's key ${kid}`, next);
+  return good(w`trust list`, w`${read.value.keys.length} keys, the station's own among them`);
 }
 
 /** Keys of a station are made with a log, and stay in it. */
 function strangeKeys(state: StationState | null, folder: string): readonly Finding[] {
   const strange = stationKeysIn(folder).filter((kid) => state?.keys.every((key) => key.kid !== kid));
   if (strange.length === 0) return [];
-  const text = `${strange.join(', ')}: a key file that the log does not name`;
-  const next =
-    'Another log was here, or a change of the key was cut short. Look for a backup of that log first ("plugmark restore" compares the two). If there is none: plugmark keys destroy KID';
-  return [warning('other keys', text, next)];
+  const text = w`${strange.join(', ')}: a key file that the log does not name`;
+  const next = w`Another log was here, or a change of the key was cut short. Look for a backup of that log first ("plugmark restore" compares the two). If there is none: plugmark keys destroy KID`;
+  return [warning(w`other keys`, text, next)];
 }
 
 function keyFinding(state: StationState | null, folder: string): Finding {
   const kid = state?.keys.at(-1)?.kid;
   if (state === null || kid === undefined)
-    return warning('key', 'none yet', 'Run "plugmark setup", or open the first job.');
+    return warning(w`key`, w`none yet`, w`Run "plugmark setup", or open the first job.`);
   if (state.revoked.has(kid))
-    return bad('key', `${kid} was revoked`, 'Make a new one: plugmark keys rotate --lost');
+    return bad(w`key`, w`${kid} was revoked`, w`Make a new one: plugmark keys rotate --lost`);
   const path = keyPath(folder, 'station', kid);
   const device = devicePath(folder, kid);
   if (existsSync(device)) return deviceFinding(device, kid);
-  if (!existsSync(path)) return fromProblem('key', keyMissing(path));
+  if (!existsSync(path)) return fromProblem(w`key`, keyMissing(path));
   const read = readKeyFile(path);
-  if (read.ok) return good('key', `${kid}, readable by its owner only`);
+  if (read.ok) return good(w`key`, w`${kid}, readable by its owner only`);
   return read.error.code === 'key-locked'
-    ? good('key', `${kid}, under a passphrase, readable by its owner only`)
-    : fromProblem('key', read.error);
+    ? good(w`key`, w`${kid}, under a passphrase, readable by its owner only`)
+    : fromProblem(w`key`, read.error);
 }
 
 /** Nobody logs in for it: a few wrong PINs lock a device. */
@@ -185,10 +185,10 @@ function deviceFinding(file: string, kid: string): Finding {
     const device = readDeviceKey(file);
     const problem = deviceProblem(device);
     return problem === null
-      ? good('key', `${kid}, in the token ${device.token}`)
-      : fromProblem('key', problem);
+      ? good(w`key`, w`${kid}, in the token ${device.token}`)
+      : fromProblem(w`key`, problem);
   } catch (cause) {
-    if (cause instanceof ProblemError) return fromProblem('key', cause.problem);
+    if (cause instanceof ProblemError) return fromProblem(w`key`, cause.problem);
     throw cause;
   }
 }

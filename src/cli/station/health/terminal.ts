@@ -1,5 +1,7 @@
 /** What the live screen would find: a terminal, room, UTF-8, colour. None of it is needed: plain lines do without. */
+
 import { SMALLEST } from '../../../ui/layout.ts';
+import { w } from '../../../words/catalogue.ts';
 import { type Finding, good, warning } from './finding.ts';
 
 export interface TerminalFacts {
@@ -18,25 +20,25 @@ export function terminalFindings({
   utf8,
   color,
 }: TerminalFacts): readonly Finding[] {
-  const plain = 'Start plugmark in a terminal to get the screen. Plain lines work anywhere.';
-  if (!screen) return [warning('terminal', 'none; jobs run in plain lines', plain)];
+  const plain = w`Start plugmark in a terminal to get the screen. Plain lines work anywhere.`;
+  if (!screen) return [warning(w`terminal`, w`none; jobs run in plain lines`, plain)];
   const size = `${columns} x ${rows}`;
   const fits = columns >= SMALLEST.columns && rows >= SMALLEST.rows;
   const needed = `${SMALLEST.columns} x ${SMALLEST.rows}`;
   return [
     fits
-      ? good('terminal', `${size}${color ? ', with colour' : ', without colour'}`)
+      ? good(w`terminal`, `${size}${color ? w`, with colour` : w`, without colour`}`)
       : warning(
-          'terminal',
-          `${size}; the screen needs ${needed}`,
-          'Make the window larger, or work with --plain.',
+          w`terminal`,
+          w`${size}; the screen needs ${needed}`,
+          w`Make the window larger, or work with --plain.`,
         ),
     utf8
-      ? good('characters', 'UTF-8')
+      ? good(w`characters`, 'UTF-8')
       : warning(
-          'characters',
-          'not UTF-8; drawn in plain ASCII',
-          'Set LANG to a UTF-8 locale, such as C.UTF-8.',
+          w`characters`,
+          w`not UTF-8; drawn in plain ASCII`,
+          w`Set LANG to a UTF-8 locale, such as C.UTF-8.`,
         ),
   ];
 }

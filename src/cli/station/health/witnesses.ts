@@ -1,8 +1,10 @@
 /** Whether all that the station signed was cosigned. */
+
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readCheckpoint, type SignedCheckpoint } from '../../../evidence/checkpoint.ts';
 import { readVerifierKey } from '../../../evidence/verifier-key.ts';
+import { w } from '../../../words/catalogue.ts';
 import { archiveLink, linkPath } from '../../archive/archive-link.ts';
 import type { LoadedStation } from '../station-file.ts';
 import { COSIGNED_CHECKPOINT, LAST_CHECKPOINT } from '../station-log.ts';
@@ -18,11 +20,11 @@ export async function witnessFindings({
     ...cosignedFindings(
       folder,
       witnesses.map(({ keys }) => keys),
-      { name: 'witnesses', next: 'See why, and send what is missing: plugmark log witness' },
+      { name: w`witnesses`, next: w`See why, and send what is missing: plugmark log witness` },
     ),
     ...cosignedFindings(folder, archive, {
-      name: 'archive',
-      next: 'See why, and ship what is missing: plugmark archive ship',
+      name: w`archive`,
+      next: w`See why, and ship what is missing: plugmark archive ship`,
     }),
   ];
 }
@@ -38,8 +40,8 @@ function cosignedFindings(
   const names = new Set(cosigned?.signatures.map((signature) => signature.name));
   const who = all.filter((keys) => keys.some((text) => names.has(readVerifierKey(text)?.name ?? '')));
   if (cosigned === null || who.length === 0)
-    return [warning(name, `none of ${all.length} has cosigned this log yet`, next)];
-  const text = `${who.length} of ${all.length} cosigned the first ${cosigned.size} of ${signed.size} entries that are signed`;
+    return [warning(name, w`none of ${all.length} has cosigned this log yet`, next)];
+  const text = w`${who.length} of ${all.length} cosigned the first ${cosigned.size} of ${signed.size} entries that are signed`;
   return who.length === all.length && cosigned.size === signed.size
     ? [good(name, text)]
     : [warning(name, text, next)];
