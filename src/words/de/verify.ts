@@ -311,6 +311,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'und {0} weitere: siehe {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     'In diesem Ordner ist keine {0}, also wird niemandem vertraut: mit --trust die angeben, die Sie vom Arbeitsplatz haben.',
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'Die Vertrauensliste ist {0} in dem Ordner, in dem Sie sind: Ihre eigene nur, wenn Sie sie dorthin gelegt haben. Eine andere: --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     'Die Vertrauensliste {0} liegt in einem Paket und begründet kein Vertrauen: mit --trust die angeben, die Sie auf anderem Weg vom Arbeitsplatz haben.',
   'there is no trust list here': 'hier ist keine Vertrauensliste',
@@ -385,7 +387,6 @@ export const ENTRIES: Entries = {
   '{0} does not say of job {1} what its record says':
     '{0} sagt zu Auftrag {1} nicht, was sein Protokoll sagt',
   '{0} has a row of no record here': '{0} hat eine Zeile ohne Protokoll hier',
-  'it is missing': 'sie fehlt',
   'You have given no trust list, so that nobody is trusted.':
     'Sie haben keine Vertrauensliste angegeben, also wird niemandem vertraut.',
   'Invalid input: expected {0}, received {1}': 'Eingabe ungültig: erwartet {0}, erhalten {1}',
@@ -502,6 +503,8 @@ export const ENTRIES: Entries = {
   'expected the RFC 7638 thumbprint of the key':
     'erwartet wird der Fingerabdruck des Schlüssels nach RFC 7638',
   'a key stands twice': 'ein Schlüssel steht zweimal da',
+  'two keys follow the same one, and a key names only one that takes its place':
+    'zwei Schlüssel folgen auf denselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'expected base64': 'erwartet wird base64',
   'expected whole bytes in small hexadecimal digits':
     'erwartet werden ganze Bytes in kleinen Hexadezimalziffern',
