@@ -892,6 +892,9 @@ export const ENTRIES: Entries = {
     'hier liegt schon etwas, und ein Pseudoterminal überschreibt es nicht',
   'Name another port in the scenario, or remove it.':
     'Im Ablauf einen anderen Anschluss nennen, oder es entfernen.',
+  'this is no plain name for a pseudo-terminal': 'das ist kein einfacher Name für ein Pseudoterminal',
+  'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
+    'Einen Anschluss allein aus Buchstaben, Ziffern, Punkten, Strichen und Schrägstrichen nennen, etwa /tmp/wrench.',
   'no pseudo-terminal can be made here': 'hier kann kein Pseudoterminal angelegt werden',
   'Name a port in a folder that you may write to, such as /tmp.':
     'Einen Anschluss in einem Ordner nennen, in den Sie schreiben dürfen, etwa /tmp.',

@@ -871,6 +871,9 @@ export const ENTRIES: Entries = {
   'something lies here already, and is not overwritten by a pseudo-terminal':
     'aquí ya hay algo, y un pseudoterminal no lo sobrescribe',
   'Name another port in the scenario, or remove it.': 'Nombre otro puerto en el escenario, o quítelo.',
+  'this is no plain name for a pseudo-terminal': 'no es un nombre sencillo para un pseudoterminal',
+  'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
+    'Nombre un puerto solo con letras, cifras, puntos, guiones y barras, como /tmp/wrench.',
   'no pseudo-terminal can be made here': 'aquí no se puede crear un pseudoterminal',
   'Name a port in a folder that you may write to, such as /tmp.':
     'Nombre un puerto en una carpeta en la que pueda escribir, como /tmp.',

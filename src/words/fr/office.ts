@@ -876,6 +876,9 @@ export const ENTRIES: Entries = {
   'something lies here already, and is not overwritten by a pseudo-terminal':
     "quelque chose est déjà là, et un pseudo-terminal ne l'écrase pas",
   'Name another port in the scenario, or remove it.': "Nommer un autre port dans le scénario, ou l'enlever.",
+  'this is no plain name for a pseudo-terminal': 'ce n’est pas un nom simple de pseudo-terminal',
+  'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
+    'Nommer un port avec seulement des lettres, chiffres, points, tirets et barres obliques, comme /tmp/wrench.',
   'no pseudo-terminal can be made here': 'aucun pseudo-terminal ne peut être créé ici',
   'Name a port in a folder that you may write to, such as /tmp.':
     'Nommer un port dans un dossier où vous pouvez écrire, comme /tmp.',
