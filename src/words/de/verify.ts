@@ -387,6 +387,7 @@ export const ENTRIES: Entries = {
   '{0} does not say of job {1} what its record says':
     '{0} sagt zu Auftrag {1} nicht, was sein Protokoll sagt',
   '{0} has a row of no record here': '{0} hat eine Zeile ohne Protokoll hier',
+  'it is missing': 'sie fehlt',
   'You have given no trust list, so that nobody is trusted.':
     'Sie haben keine Vertrauensliste angegeben, also wird niemandem vertraut.',
   'Invalid input: expected {0}, received {1}': 'Eingabe ungültig: erwartet {0}, erhalten {1}',
@@ -503,8 +504,6 @@ export const ENTRIES: Entries = {
   'expected the RFC 7638 thumbprint of the key':
     'erwartet wird der Fingerabdruck des Schlüssels nach RFC 7638',
   'a key stands twice': 'ein Schlüssel steht zweimal da',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'zwei Schlüssel folgen auf denselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'expected base64': 'erwartet wird base64',
   'expected whole bytes in small hexadecimal digits':
     'erwartet werden ganze Bytes in kleinen Hexadezimalziffern',

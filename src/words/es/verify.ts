@@ -378,6 +378,7 @@ export const ENTRIES: Entries = {
   "{0} is not what the station's entries give": '{0} no es lo que dan las entradas del puesto',
   '{0} does not say of job {1} what its record says': '{0} no dice de la orden {1} lo que dice su acta',
   '{0} has a row of no record here': '{0} tiene una fila sin acta aquí',
+  'it is missing': 'falta',
   'You have given no trust list, so that nobody is trusted.':
     'No ha dado ninguna lista de confianza, así que no se confía en nadie.',
   'Invalid input: expected {0}, received {1}': 'Entrada no válida: se esperaba {0}, se recibió {1}',
@@ -491,8 +492,6 @@ export const ENTRIES: Entries = {
     'Poner las claves públicas como «keys» de un conjunto JSON Web Key, cada una con su huella como «kid».',
   'expected the RFC 7638 thumbprint of the key': 'se esperaba la huella de la clave según RFC 7638',
   'a key stands twice': 'una clave está dos veces',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'dos claves siguen a la misma, y una clave nombra solo una que ocupa su lugar',
   'expected base64': 'se esperaba base64',
   'expected whole bytes in small hexadecimal digits':
     'se esperaban bytes enteros en cifras hexadecimales minúsculas',

@@ -378,6 +378,7 @@ export const ENTRIES: Entries = {
   "{0} is not what the station's entries give": "{0} n'est pas ce que donnent les entrées du poste",
   '{0} does not say of job {1} what its record says': "{0} ne dit pas de l'ordre {1} ce que dit son relevé",
   '{0} has a row of no record here': '{0} a une ligne sans relevé ici',
+  'it is missing': 'il manque',
   'You have given no trust list, so that nobody is trusted.':
     "Vous n'avez donné aucune liste de confiance, si bien que personne n'est fiable.",
   'Invalid input: expected {0}, received {1}': 'Entrée non valable : attendu {0}, reçu {1}',
@@ -490,8 +491,6 @@ export const ENTRIES: Entries = {
     "Mettre les clés publiques comme « keys » d'un ensemble JSON Web Key, chacune avec son empreinte comme « kid ».",
   'expected the RFC 7638 thumbprint of the key': "attendu : l'empreinte de la clé selon RFC 7638",
   'a key stands twice': 'une clé y est deux fois',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'deux clés suivent la même, et une clé n’en nomme qu’une qui prend sa place',
   'expected base64': 'attendu : du base64',
   'expected whole bytes in small hexadecimal digits':
     'attendu : des octets entiers en chiffres hexadécimaux minuscules',
