@@ -2,6 +2,7 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'it is missing': 'es fehlt',
   'Your policy does not name this log, {0}.': 'Ihre Richtlinie nennt dieses Logbuch nicht, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
     'Kein Signaturschlüssel dieses Logbuchs, den Ihre Richtlinie nennt, hat den Prüfpunkt darin signiert.',
@@ -520,8 +521,6 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'der Arbeitsplatz wurde zweimal eingerichtet',
   'the station was never set up': 'der Arbeitsplatz wurde nie eingerichtet',
   'a reading of {0} came before its link': 'ein Messwert von {0} kam vor seiner Verbindung',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'zwei Schlüssel folgen demselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'this policy lies in a package, and nobody says in his own package whom to trust':
     'diese Richtlinie liegt in einem Paket, und niemand sagt im eigenen Paket, wem zu vertrauen ist',
   'Name with --policy one of your own.': 'Mit --policy eine eigene angeben.',

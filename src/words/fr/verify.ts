@@ -2,6 +2,7 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'it is missing': 'il manque',
   'Your policy does not name this log, {0}.': 'Votre politique ne nomme pas ce journal, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
     "Aucune clé de ce journal nommée par votre politique n'a signé le point de contrôle à l'intérieur.",
@@ -507,8 +508,6 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'le poste a été installé deux fois',
   'the station was never set up': "le poste n'a jamais été installé",
   'a reading of {0} came before its link': 'une mesure de {0} est venue avant sa liaison',
-  'two keys follow the same one, and a key names only one that takes its place':
-    "deux clés suivent la même, et une clé n'en nomme qu'une qui prend sa place",
   'this policy lies in a package, and nobody says in his own package whom to trust':
     'cette politique est dans un paquet, et personne ne dit dans son propre paquet à qui se fier',
   'Name with --policy one of your own.': 'Nommer avec --policy une politique à vous.',
