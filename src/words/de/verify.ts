@@ -388,7 +388,6 @@ export const ENTRIES: Entries = {
   '{0} does not say of job {1} what its record says':
     '{0} sagt zu Auftrag {1} nicht, was sein Protokoll sagt',
   '{0} has a row of no record here': '{0} hat eine Zeile ohne Protokoll hier',
-  'it is missing': 'sie fehlt',
   'You have given no trust list, so that nobody is trusted.':
     'Sie haben keine Vertrauensliste angegeben, also wird niemandem vertraut.',
   'Invalid input: expected {0}, received {1}': 'Eingabe ungültig: erwartet {0}, erhalten {1}',

@@ -379,7 +379,6 @@ export const ENTRIES: Entries = {
   "{0} is not what the station's entries give": '{0} no es lo que dan las entradas del puesto',
   '{0} does not say of job {1} what its record says': '{0} no dice de la orden {1} lo que dice su acta',
   '{0} has a row of no record here': '{0} tiene una fila sin acta aquí',
-  'it is missing': 'falta',
   'You have given no trust list, so that nobody is trusted.':
     'No ha dado ninguna lista de confianza, así que no se confía en nadie.',
   'Invalid input: expected {0}, received {1}': 'Entrada no válida: se esperaba {0}, se recibió {1}',

@@ -379,7 +379,6 @@ export const ENTRIES: Entries = {
   "{0} is not what the station's entries give": "{0} n'est pas ce que donnent les entrées du poste",
   '{0} does not say of job {1} what its record says': "{0} ne dit pas de l'ordre {1} ce que dit son relevé",
   '{0} has a row of no record here': '{0} a une ligne sans relevé ici',
-  'it is missing': 'il manque',
   'You have given no trust list, so that nobody is trusted.':
     "Vous n'avez donné aucune liste de confiance, si bien que personne n'est fiable.",
   'Invalid input: expected {0}, received {1}': 'Entrée non valable : attendu {0}, reçu {1}',
