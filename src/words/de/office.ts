@@ -2213,6 +2213,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'Bei seinem Betreiber eines erbitten (plugmark archive reader) und es in {0} angeben.',
   'Token of a reader of {0}: ': 'Token eines Lesers von {0}: ',
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'Das sagt das Archiv {0}, und es ist kein Nachweis. Was ein Arbeitsplatz noch nicht gesendet hat, fehlt darin.',
   'an archive answers only whoever has the token of a reader':
     'ein Archiv antwortet nur dem, der das Token eines Lesers hat',
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

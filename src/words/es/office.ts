@@ -2169,6 +2169,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'Pida uno a quien lo lleva (plugmark archive reader), y delo en {0}.',
   'Token of a reader of {0}: ': 'Token de un lector de {0}: ',
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'Es la palabra del archivo central {0}, y no una prueba. Lo que un puesto todavía no ha enviado no está en ella.',
   'an archive answers only whoever has the token of a reader':
     'un archivo central solo responde a quien tiene el token de un lector',
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

@@ -2178,6 +2178,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'En demander un à qui la tient (plugmark archive reader), et le donner dans {0}.',
   'Token of a reader of {0}: ': "Jeton d'un lecteur de {0} : ",
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'C’est ce que dit l’archive {0}, et non une preuve. Ce qu’un poste n’a pas encore envoyé n’y est pas.',
   'an archive answers only whoever has the token of a reader':
     "une archive ne répond qu'à qui a le jeton d'un lecteur",
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

@@ -491,8 +491,6 @@ export const ENTRIES: Entries = {
     "Mettre les clés publiques comme « keys » d'un ensemble JSON Web Key, chacune avec son empreinte comme « kid ».",
   'expected the RFC 7638 thumbprint of the key': "attendu : l'empreinte de la clé selon RFC 7638",
   'a key stands twice': 'une clé y est deux fois',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'deux clés suivent la même, et une clé n’en nomme qu’une qui prend sa place',
   'expected base64': 'attendu : du base64',
   'expected whole bytes in small hexadecimal digits':
     'attendu : des octets entiers en chiffres hexadécimaux minuscules',
