@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Geben Sie ihn an, wie „plugmark devices scan“ ihn zeigt.',
+  'Record the device again.': 'Zeichnen Sie das Gerät noch einmal auf.',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'das Merkmal {0} hat Pakete gesendet, und die Aufnahme führt es nicht als eines auf, das sendet',
+  'this is longer than any serial number': 'das ist länger als jede Seriennummer',
+  'this is no UUID of 4 or 32 digits': 'das ist keine UUID mit 4 oder 32 Ziffern',
   'the station file has no tool "{0}"': 'die Arbeitsplatzdatei hat kein Werkzeug "{0}"',
   'Add it first, or name one of: {0}.': 'Zuerst eintragen, oder eines von diesen nennen: {0}.',
   'the device at {0} uses a changing address and was not heard again':

@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Indíquelo como lo muestra «plugmark devices scan».',
+  'Record the device again.': 'Grabe el aparato otra vez.',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la característica {0} ha enviado paquetes, y la captura no la incluye entre las que envían',
+  'this is longer than any serial number': 'esto es más largo que cualquier número de serie',
+  'this is no UUID of 4 or 32 digits': 'esto no es un UUID de 4 o 32 dígitos',
   'the station file has no tool "{0}"': 'el archivo del puesto no tiene ninguna herramienta "{0}"',
   'Add it first, or name one of: {0}.': 'Añádala primero, o nombre una de estas: {0}.',
   'the device at {0} uses a changing address and was not heard again':

@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Donnez-le comme « plugmark devices scan » le montre.',
+  'Record the device again.': "Enregistrez l'appareil encore une fois.",
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la caractéristique {0} a envoyé des paquets, et la capture ne la compte pas parmi celles qui envoient',
+  'this is longer than any serial number': "c'est plus long que tout numéro de série",
+  'this is no UUID of 4 or 32 digits': "ce n'est pas un UUID de 4 ou 32 chiffres",
   'the station file has no tool "{0}"': 'le fichier de poste n\'a pas d\'outil "{0}"',
   'Add it first, or name one of: {0}.': "L'ajouter d'abord, ou nommer un de ceux-ci : {0}.",
   'the device at {0} uses a changing address and was not heard again':
