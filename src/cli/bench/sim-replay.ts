@@ -47,8 +47,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop.abort());
   const from = busiest(capture);
   if (from === null) await onPort(capture, options, stop.signal);
-  else
-    await onAir(capture, { ...options, ...presented(options, from.service) }, stop.signal);
+  else await onAir(capture, { ...options, ...presented(options, from.service) }, stop.signal);
   return EXIT.done;
 }
 
