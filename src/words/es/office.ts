@@ -2199,4 +2199,169 @@ export const ENTRIES: Entries = {
   '{0} layouts explain all of it so far:': '{0} estructuras lo explican todo hasta ahora:',
   '{0}. {1} Then type what its display showed, in {2}: ':
     '{0}. {1} Luego escriba lo que mostró su pantalla, en {2}: ',
+  'Cycles: gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count.':
+    'Ciclos: mediciones de separación o tirones en una bujía desde el certificado o el primer uso, también reaprietes, controles y tirones bajos; o el contador de la herramienta si es mayor. Los tirones sin bujía no cuentan.',
+  'Begin the study anew: this order was not drawn for its plan.':
+    'Empiece el estudio de nuevo: este orden no se sorteó para su plan.',
+  'Measure them all: a study with holes says nothing about who differs from whom.':
+    'Mídalas todas: un estudio con huecos no dice nada de quién difiere de quién.',
+  'there are turns too many or too few': 'hay vueltas de más o de menos',
+  'turn {0} does not name each part once': 'la vuelta {0} no nombra cada pieza una vez',
+  '{0} of {1} readings are missing': 'faltan {0} de {1} lecturas',
+  'See "plugmark gauge-study list".': 'Vea "plugmark gauge-study list".',
+  'See "plugmark gauge-study show {0}".': 'Vea "plugmark gauge-study show {0}".',
+  'Start a new one. The readings of this one stay in the log.':
+    'Empiece otro. Las lecturas de este quedan en el registro.',
+  'this station has no gauge study of this number':
+    'este puesto no tiene ningún estudio de calibre con ese número',
+  'this study is finished and recorded': 'este estudio está terminado y registrado',
+  'this study was given up: {0}': 'este estudio se abandonó: {0}',
+  '# attempt.|# attempts.': { one: '# intento.', other: '# intentos.' },
+  '# job.|# jobs.': { one: '# orden.', other: '# órdenes.' },
+  '# row|# rows': { one: '# fila', other: '# filas' },
+  'CSV, JSON or a file at once': 'CSV, JSON o un archivo a la vez',
+  'Choose one of them.': 'Elija uno de ellos.',
+  'Let it end in .csv, .xlsx or .parquet.': 'Haga que termine en .csv, .xlsx o .parquet.',
+  'Name the earlier day first.': 'Nombre primero el día anterior.',
+  'Written: {0}, {1}': 'Escrito: {0}, {1}',
+  exceptions: 'excepciones',
+  proofs: 'pruebas',
+  'the name of this file does not say what it is to be': 'el nombre de este archivo no dice qué ha de ser',
+  value: 'valor',
+  what: 'qué',
+  '{0} is after {1}': '{0} es posterior a {1}',
+  '  in date': '  vigente',
+  '  on data sheet': '  con hoja de datos',
+  '! DUE': '! VENCIDA',
+  '! OUT OF TOLERANCE': '! FUERA DE TOLERANCIA',
+  '* Nobody named a day: {0} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.':
+    '* Nadie nombró un día: lo habitual son {0} meses tras la calibración o el primer uso. Para otro, dé a la herramienta un intervalo en el archivo del puesto.',
+  '? not used yet, no certificate': '? aún sin usar, sin certificado',
+  'A tool gets a due day with its certificate or with its first job.':
+    'Una herramienta recibe su vencimiento con su certificado o con su primera orden.',
+  'A tool gets onto the calendar with its first job.':
+    'Una herramienta entra en el calendario con su primera orden.',
+  'Drift: by its certificates {0} may lie beyond what is permitted from {1} on; see "plugmark drift {2}".':
+    'Deriva: según sus certificados {0} puede superar lo admitido desde el {1}; vea "plugmark drift {2}".',
+  'Give the shortest interval first, one day or more.': 'Dé primero el intervalo más corto, un día o más.',
+  'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.':
+    'Con hoja de datos: nadie calibró la herramienta. Su hoja dice lo que era cuando se fabricó, y no lo que es ahora.',
+  'Out of tolerance: {0} ({1}) on {2}, {3}; see "plugmark impact show {4}". It is due now. A certificate of that day or later makes it fit again.':
+    'Fuera de tolerancia: {0} ({1}) el {2}, {3}; vea "plugmark impact show {4}". Vence ahora. Un certificado de ese día o posterior la hace apta de nuevo.',
+  'Written: {0}': 'Escrito: {0}',
+  calibrated: 'calibrada',
+  cycles: 'ciclos',
+  due: 'vence',
+  'intervals from {0} to {1} days leave no room': 'intervalos de {0} a {1} días no dejan margen',
+  'last used': 'último uso',
+  longer: 'más largo',
+  shorter: 'más corto',
+  unchanged: 'sin cambio',
+  'next interval': 'intervalo siguiente',
+  'no tool of this station has a due day, so there is nothing to write':
+    'ninguna herramienta de este puesto tiene vencimiento, así que no hay nada que escribir',
+  'no tool was ever used at this station': 'en este puesto nunca se usó ninguna herramienta',
+  '{0} by cycles': '{0} por ciclos',
+  '{0}, drift': '{0}, deriva',
+  '{0}, now': '{0}, ahora',
+  '{0}, on data sheet': '{0}, con hoja de datos',
+  '~ in date': '~ vigente',
+  '~ soon': '~ pronto',
+  'groups written': 'grupos escritos',
+  ' and {0} more': ' y {0} más',
+  '# first attempt|# first attempts': { one: '# primer intento', other: '# primeros intentos' },
+  '# group|# groups': { one: '# grupo', other: '# grupos' },
+  'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.':
+    'Pida un período más largo, o con menos condiciones; "plugmark ask --attempts" muestra lo que hay.',
+  'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.':
+    'Para los gráficos nombre un grupo: --specification, y una herramienta, un técnico o un cilindro. O escríbalos todos con --out.',
+  'Leave it out for one line a specification.': 'Omítalo para una línea por especificación.',
+  'Left out: {0} ({1}) with {2}.': 'Omitido: {0} ({1}) con {2}.',
+  'No attempt matches.': 'Ningún intento coincide.',
+  'No job has an attempt yet.': 'Ninguna orden tiene aún un intento.',
+  'There are: {0}{1}.': 'Hay: {0}{1}.',
+  'expected {0}': 'se espera {0}',
+  'no attempt matches, so there is nothing to write':
+    'ningún intento coincide, así que no hay nada que escribir',
+  'no job used a specification whose key starts with "{0}"':
+    'ninguna orden usó una especificación cuya clave empiece por "{0}"',
+  '{0}: {1} of {2} groups; they say nothing about an engine.':
+    '{0}: {1} de {2} grupos; no dicen nada de un motor.',
+  'Save it as UTF-8.': 'Guárdelo como UTF-8.',
+  'the calibration certificate is not UTF-8 text': 'el certificado de calibración no es texto UTF-8',
+  '! CHANGED': '! CAMBIADO',
+  '! MISSING': '! FALTA',
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.':
+    'Guarde el original de nuevo: "plugmark certificates keep FILE", con --for NUMBER para un escaneo. El mismo archivo sustituye al que falta o cambió; otro se guarda al lado.',
+  'Name it with --for NUMBER, the number that "plugmark calendar" shows.':
+    'Nómbrelo con --for NUMBER, el número que muestra "plugmark calendar".',
+  'Name the files, or the station file with --station.':
+    'Nombre los archivos, o el archivo del puesto con --station.',
+  'No certificate is kept yet.': 'Aún no se guarda ningún certificado.',
+  'Nothing of it was kept. Name the certificate, or scan it again.':
+    'No se guardó nada. Nombre el certificado, o escanéelo de nuevo.',
+  'Use the number that "plugmark calendar" shows.': 'Use el número que muestra "plugmark calendar".',
+  'as kept': 'como se guardó',
+  'kept again': 'guardado de nuevo',
+  kept: 'guardado',
+  'no tool of this station has a certificate with this number':
+    'ninguna herramienta de este puesto tiene un certificado con ese número',
+  'only a station file lists certificates': 'solo un archivo de puesto enumera certificados',
+  'the file is empty': 'el archivo está vacío',
+  'this file is neither XML nor JSON, so it does not say which certificate it is':
+    'este archivo no es ni XML ni JSON, así que no dice qué certificado es',
+  'was kept already': 'ya estaba guardado',
+  'Gaps as delivered, limits {0} to {1} mm': 'Separaciones de fábrica, límites de {0} a {1} mm',
+  'Left out: {0} gaps that were SIMULATED or REPLAYED.':
+    'Omitido: {0} separaciones SIMULADAS o REPRODUCIDAS.',
+  'No gap of a new plug matches.': 'Ninguna separación de una bujía nueva coincide.',
+  'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.':
+    'Las bujías no medidas se probaron con alambres. "En el peor caso" cuenta fuera de límites las que los alambres no pudieron decidir.',
+  largest: 'mayor',
+  smallest: 'menor',
+  lot: 'lote',
+  'out of gap (95 %)': 'fuera de límites (95 %)',
+  part: 'pieza',
+  plugs: 'bujías',
+  '{0}: this says nothing about real plugs.': '{0}: esto no dice nada de bujías reales.',
+  '  In {0} {1}: of these only the figures are in it; what names the vehicles is withheld.':
+    '  En {0} {1}: de estas solo están las cifras; lo que nombra los vehículos se retiene.',
+  '  Left out: {0}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.':
+    '  Omitido: {0}, sin VIN pero con la misma matrícula o número de flota. Nombre --plate o --fleet para incluirlas.',
+  'Give it with --claim.': 'Dela con --claim.',
+  'Look with "plugmark ask"; an older job may have only its plate.':
+    'Busque con "plugmark ask"; una orden antigua puede tener solo la matrícula.',
+  'Name it with --vin, --plate or --fleet.': 'Nómbrelo con --vin, --plate o --fleet.',
+  'Name the one of the claim with --vin.': 'Nombre el de la reclamación con --vin.',
+  'a claim has a number or a name of 1 to 80 characters':
+    'una reclamación tiene un número o un nombre de 1 a 80 caracteres',
+  'no vehicle is named': 'no se nombra ningún vehículo',
+  'these jobs are of {0} vehicles: {1}': 'estas órdenes son de {0} vehículos: {1}',
+  'this station has no job on this vehicle in that time':
+    'este puesto no tiene ninguna orden de este vehículo en ese tiempo',
+  'See "plugmark calendar" for the tools of this station.':
+    'Vea "plugmark calendar" para las herramientas de este puesto.',
+  'neither the log nor the station file has a tool of this name or serial number':
+    'ni el registro ni el archivo del puesto tienen una herramienta con ese nombre o número de serie',
+  'Written into {0}: {1}': 'Escrito en {0}: {1}',
+  '; done again since': '; rehecho desde entonces',
+  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'FUERA DE ORDEN: {0}{1}, antes del paso "{2}"{3}',
+  'OUT OF ORDER: {0}{1}, behind the list{2}': 'FUERA DE ORDEN: {0}{1}, después de la lista{2}',
+  "at the end of the tool's scale": 'en el extremo de la escala de la herramienta',
+  'by angle': 'por ángulo',
+  'closed with work open': 'cerrada con trabajo pendiente',
+  'cylinder {0}, ': 'cilindro {0}, ',
+  'cylinder {0}, gap reading {1}': 'cilindro {0}, medición de separación {1}',
+  'cylinder {0}, pull {1}': 'cilindro {0}, tirón {1}',
+  'impact assessment {0} on {1} ({2}): {3}, {4}': 'evaluación de impacto {0} de {1} ({2}): {3}, {4}',
+  'nobody said what it was': 'nadie dijo qué era',
+  'not decided': 'no decidido',
+  'too far out': 'demasiado lejos',
+  'too high': 'demasiado alto',
+  'too low': 'demasiado bajo',
+  '{0} used although {1}': '{0} usada aunque: {1}',
+  '{0}: OUT OF ORDER, not proven by itself{1}': '{0}: FUERA DE ORDEN, no demostrado por sí mismo{1}',
+  '{0}: OUT OF ORDER{1}': '{0}: FUERA DE ORDEN{1}',
+  gaps: 'separaciones',
+  calibrations: 'calibraciones',
 };

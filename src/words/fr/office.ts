@@ -2208,4 +2208,168 @@ export const ENTRIES: Entries = {
   '{0} layouts explain all of it so far:': "{0} structures expliquent le tout jusqu'ici :",
   '{0}. {1} Then type what its display showed, in {2}: ':
     '{0}. {1} Puis saisir ce que son écran a montré, en {2} : ',
+  'Cycles: gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count.':
+    "Cycles : mesures d'écartement ou tractions sur une bougie depuis le certificat ou le premier emploi, resserrages, contrôles et tractions faibles compris ; ou le compteur de l'outil s'il est plus haut. Les tractions sans bougie ne comptent pas.",
+  'Begin the study anew: this order was not drawn for its plan.':
+    "Recommencer l'étude : cet ordre n'a pas été tiré pour son plan.",
+  'Measure them all: a study with holes says nothing about who differs from whom.':
+    'Les mesurer toutes : une étude à trous ne dit rien de qui diffère de qui.',
+  'there are turns too many or too few': 'il y a des passages en trop ou en moins',
+  'turn {0} does not name each part once': 'le passage {0} ne nomme pas chaque pièce une fois',
+  '{0} of {1} readings are missing': '{0} valeurs sur {1} manquent',
+  'See "plugmark gauge-study list".': 'Voir "plugmark gauge-study list".',
+  'See "plugmark gauge-study show {0}".': 'Voir "plugmark gauge-study show {0}".',
+  'Start a new one. The readings of this one stay in the log.':
+    'En commencer une nouvelle. Les valeurs de celle-ci restent dans le journal.',
+  'this station has no gauge study of this number': "ce poste n'a pas d'étude de jauge de ce numéro",
+  'this study is finished and recorded': 'cette étude est finie et enregistrée',
+  'this study was given up: {0}': 'cette étude a été abandonnée : {0}',
+  '# attempt.|# attempts.': { one: '# essai.', other: '# essais.' },
+  '# job.|# jobs.': { one: '# ordre.', other: '# ordres.' },
+  '# row|# rows': { one: '# ligne', other: '# lignes' },
+  'CSV, JSON or a file at once': 'CSV, JSON ou un fichier à la fois',
+  'Choose one of them.': 'En choisir un.',
+  'Let it end in .csv, .xlsx or .parquet.': 'Le faire finir par .csv, .xlsx ou .parquet.',
+  'Name the earlier day first.': "Nommer d'abord le premier jour.",
+  'Written: {0}, {1}': 'Écrit : {0}, {1}',
+  exceptions: 'exceptions',
+  proofs: 'preuves',
+  'the name of this file does not say what it is to be': "le nom de ce fichier ne dit pas ce qu'il doit être",
+  value: 'valeur',
+  what: 'quoi',
+  '{0} is after {1}': '{0} est après {1}',
+  '  in date': '  valable',
+  '  on data sheet': '  sur fiche technique',
+  '! DUE': '! À ÉCHÉANCE',
+  '! OUT OF TOLERANCE': '! HORS TOLÉRANCE',
+  '* Nobody named a day: {0} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.':
+    "* Personne n'a nommé de jour : {0} mois après l'étalonnage ou le premier emploi sont d'usage. Pour un autre, donner à l'outil un intervalle dans le fichier de poste.",
+  '? not used yet, no certificate': '? pas encore employé, pas de certificat',
+  'A tool gets a due day with its certificate or with its first job.':
+    'Un outil reçoit une échéance avec son certificat ou avec son premier ordre.',
+  'A tool gets onto the calendar with its first job.': 'Un outil entre au calendrier avec son premier ordre.',
+  'Drift: by its certificates {0} may lie beyond what is permitted from {1} on; see "plugmark drift {2}".':
+    'Dérive : d\'après ses certificats {0} peut dépasser ce qui est admis à partir du {1} ; voir "plugmark drift {2}".',
+  'Give the shortest interval first, one day or more.':
+    "Donner d'abord l'intervalle le plus court, un jour ou plus.",
+  'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.':
+    "Sur fiche technique : personne n'a étalonné l'outil. Sa fiche dit ce qu'il était à sa fabrication, et non ce qu'il est maintenant.",
+  'Out of tolerance: {0} ({1}) on {2}, {3}; see "plugmark impact show {4}". It is due now. A certificate of that day or later makes it fit again.':
+    'Hors tolérance : {0} ({1}) le {2}, {3} ; voir "plugmark impact show {4}". Il est à échéance maintenant. Un certificat de ce jour ou plus tard le rend de nouveau apte.',
+  'Written: {0}': 'Écrit : {0}',
+  calibrated: 'étalonné',
+  cycles: 'cycles',
+  due: 'échéance',
+  'intervals from {0} to {1} days leave no room':
+    'des intervalles de {0} à {1} jours ne laissent pas de place',
+  'last used': 'dernier emploi',
+  longer: 'plus long',
+  shorter: 'plus court',
+  unchanged: 'inchangé',
+  'next interval': 'intervalle suivant',
+  'no tool of this station has a due day, so there is nothing to write':
+    "aucun outil de ce poste n'a d'échéance, il n'y a donc rien à écrire",
+  'no tool was ever used at this station': "aucun outil n'a jamais été employé à ce poste",
+  '{0} by cycles': '{0} par les cycles',
+  '{0}, drift': '{0}, dérive',
+  '{0}, now': '{0}, maintenant',
+  '{0}, on data sheet': '{0}, sur fiche technique',
+  '~ in date': '~ valable',
+  '~ soon': '~ bientôt',
+  'groups written': 'groupes écrits',
+  ' and {0} more': ' et {0} autres',
+  '# first attempt|# first attempts': { one: '# premier essai', other: '# premiers essais' },
+  '# group|# groups': { one: '# groupe', other: '# groupes' },
+  'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.':
+    'Demander une période plus longue, ou avec moins de conditions ; "plugmark ask --attempts" montre ce qu\'il y a.',
+  'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.':
+    'Pour les graphiques, nommer un groupe : --specification, et un outil, un technicien ou un cylindre. Ou les écrire tous avec --out.',
+  'Leave it out for one line a specification.': "L'omettre pour une ligne par spécification.",
+  'Left out: {0} ({1}) with {2}.': 'Omis : {0} ({1}) avec {2}.',
+  'No attempt matches.': 'Aucun essai ne correspond.',
+  'No job has an attempt yet.': "Aucun ordre n'a encore d'essai.",
+  'There are: {0}{1}.': 'Il y a : {0}{1}.',
+  'expected {0}': 'attendu : {0}',
+  'no attempt matches, so there is nothing to write':
+    "aucun essai ne correspond, il n'y a donc rien à écrire",
+  'no job used a specification whose key starts with "{0}"':
+    'aucun ordre n\'a employé de spécification dont la clé commence par "{0}"',
+  '{0}: {1} of {2} groups; they say nothing about an engine.':
+    "{0} : {1} groupes sur {2} ; ils ne disent rien d'un moteur.",
+  'Save it as UTF-8.': "L'enregistrer en UTF-8.",
+  'the calibration certificate is not UTF-8 text': "le certificat d'étalonnage n'est pas un texte UTF-8",
+  '! CHANGED': '! MODIFIÉ',
+  '! MISSING': '! MANQUE',
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.':
+    'Garder de nouveau l\'original : "plugmark certificates keep FILE", avec --for NUMBER pour un scan. Le même fichier remplace celui qui manque ou a changé ; un autre est gardé à côté.',
+  'Name it with --for NUMBER, the number that "plugmark calendar" shows.':
+    'Le nommer avec --for NUMBER, le numéro que montre "plugmark calendar".',
+  'Name the files, or the station file with --station.':
+    'Nommer les fichiers, ou le fichier de poste avec --station.',
+  'No certificate is kept yet.': "Aucun certificat n'est encore gardé.",
+  'Nothing of it was kept. Name the certificate, or scan it again.':
+    "Rien n'en a été gardé. Nommer le certificat, ou le numériser de nouveau.",
+  'Use the number that "plugmark calendar" shows.': 'Prendre le numéro que montre "plugmark calendar".',
+  'as kept': 'tel que gardé',
+  'kept again': 'gardé de nouveau',
+  kept: 'gardé',
+  'no tool of this station has a certificate with this number':
+    "aucun outil de ce poste n'a de certificat avec ce numéro",
+  'only a station file lists certificates': 'seul un fichier de poste liste des certificats',
+  'the file is empty': 'le fichier est vide',
+  'this file is neither XML nor JSON, so it does not say which certificate it is':
+    "ce fichier n'est ni XML ni JSON, il ne dit donc pas quel certificat il est",
+  'was kept already': 'était déjà gardé',
+  'Gaps as delivered, limits {0} to {1} mm': 'Écartements à la livraison, limites {0} à {1} mm',
+  'Left out: {0} gaps that were SIMULATED or REPLAYED.': 'Omis : {0} écartements SIMULÉS ou REJOUÉS.',
+  'No gap of a new plug matches.': 'Aucun écartement de bougie neuve ne correspond.',
+  'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.':
+    'Les bougies non mesurées ont été essayées avec des fils. "Au pire" compte hors limites celles que les fils n\'ont pas pu décider.',
+  largest: 'plus grand',
+  smallest: 'plus petit',
+  lot: 'lot',
+  'out of gap (95 %)': 'hors limites (95 %)',
+  part: 'pièce',
+  plugs: 'bougies',
+  '{0}: this says nothing about real plugs.': '{0} : cela ne dit rien de vraies bougies.',
+  '  In {0} {1}: of these only the figures are in it; what names the vehicles is withheld.':
+    '  Dans {0} {1} : seuls les chiffres y sont ; ce qui nomme les véhicules est retenu.',
+  '  Left out: {0}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.':
+    '  Omis : {0}, sans VIN mais avec la même plaque ou le même numéro de parc. Nommer --plate ou --fleet pour les inclure.',
+  'Give it with --claim.': 'La donner avec --claim.',
+  'Look with "plugmark ask"; an older job may have only its plate.':
+    'Chercher avec "plugmark ask" ; un ordre plus ancien n\'a peut-être que sa plaque.',
+  'Name it with --vin, --plate or --fleet.': 'Le nommer avec --vin, --plate ou --fleet.',
+  'Name the one of the claim with --vin.': 'Nommer celui de la réclamation avec --vin.',
+  'a claim has a number or a name of 1 to 80 characters':
+    'une réclamation a un numéro ou un nom de 1 à 80 caractères',
+  'no vehicle is named': "aucun véhicule n'est nommé",
+  'these jobs are of {0} vehicles: {1}': 'ces ordres sont de {0} véhicules : {1}',
+  'this station has no job on this vehicle in that time':
+    "ce poste n'a pas d'ordre sur ce véhicule pendant ce temps",
+  'See "plugmark calendar" for the tools of this station.':
+    'Voir "plugmark calendar" pour les outils de ce poste.',
+  'neither the log nor the station file has a tool of this name or serial number':
+    "ni le journal ni le fichier de poste n'a d'outil de ce nom ou numéro de série",
+  'Written into {0}: {1}': 'Écrit dans {0} : {1}',
+  '; done again since': '; refait depuis',
+  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'HORS ORDRE : {0}{1}, avant l\'étape "{2}"{3}',
+  'OUT OF ORDER: {0}{1}, behind the list{2}': 'HORS ORDRE : {0}{1}, après la liste{2}',
+  "at the end of the tool's scale": "au bout de l'échelle de l'outil",
+  'by angle': "à l'angle",
+  'closed with work open': 'clos avec du travail ouvert',
+  'cylinder {0}, ': 'cylindre {0}, ',
+  'cylinder {0}, gap reading {1}': "cylindre {0}, mesure d'écartement {1}",
+  'cylinder {0}, pull {1}': 'cylindre {0}, traction {1}',
+  'impact assessment {0} on {1} ({2}): {3}, {4}': "analyse d'impact {0} sur {1} ({2}) : {3}, {4}",
+  'nobody said what it was': "personne n'a dit ce que c'était",
+  'not decided': 'pas décidé',
+  'too far out': 'trop loin',
+  'too high': 'trop haut',
+  'too low': 'trop bas',
+  '{0} used although {1}': '{0} employé alors que : {1}',
+  '{0}: OUT OF ORDER, not proven by itself{1}': '{0} : HORS ORDRE, pas prouvé en soi{1}',
+  '{0}: OUT OF ORDER{1}': '{0} : HORS ORDRE{1}',
+  gaps: 'écartements',
+  calibrations: 'étalonnages',
 };
