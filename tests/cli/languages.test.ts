@@ -43,6 +43,7 @@ const FACTS: readonly (string | RegExp)[] = [
   /ZZ9\w+/,
   /\d{4}-\d\d-\d\d(?:T[\d:.]+Z?)?/,
   /N·m|mm|MB|UTF|SQLite|UTC|Bluetooth/,
+  /--as \w+/,
   /--[\w-]+/,
 ];
 
@@ -110,6 +111,12 @@ const LINES: readonly (readonly string[])[] = [
   ['capability', '--specification', 'nothing'],
   ['capability', 'delivered'],
   ['drift', 'nothing'],
+  ['impact', 'list'],
+  ['impact', 'show', 'IA-9'],
+  ['impact', 'decide', 'IA-1', 'J-404', '--as', 'inform', '--because', 'called', '--by', 'Quality One'],
+  ['impact', 'decide', 'IA-1', '--as', 'inform', '--because', 'called', '--by', 'Quality One'],
+  ['impact', 'close', 'IA-1', '--because', 'done', '--by', 'Quality One'],
+  ['impact', 'wrench', '--as-found', 'found.json', '--by', 'Quality One'],
   ['dispute', '--claim', 'C-1', '--out', 'claim'],
   ['dispute', '--claim', 'C-1', '--out', 'claim', '--plate', 'NOBODY 1'],
   ['dispute', '--claim', 'C-1', '--out', 'claim', '--plate', 'EXAMPLE 1', '--no-papers'],

@@ -2410,4 +2410,130 @@ export const ENTRIES: Entries = {
   '{0}: OUT OF ORDER{1}': '{0}: AUSSER DER REIHE{1}',
   gaps: 'Elektrodenabstände',
   calibrations: 'Kalibrierungen',
+  '--since "{0}" may mean {1}': '--since "{0}" kann {1} meinen',
+  'Say which one counts: {0}. An earlier one looks back further.':
+    'Sagen, welche zählt: {0}. Eine frühere blickt weiter zurück.',
+  'certificate {0} of {1} was taken up again after {2} of {3}':
+    'Kalibrierschein {0} vom {1} wurde nach {2} vom {3} wieder aufgenommen',
+  'certificates {0} are of one day, {1}': 'die Kalibrierscheine {0} sind von einem Tag, {1}',
+  'the log has no certificate {0} of this tool from before {1}':
+    'das Logbuch hat keinen Kalibrierschein {0} dieses Werkzeugs von vor dem {1}',
+  '{0}, so nobody can tell which was the last good check':
+    '{0}; also weiß niemand, welche die letzte gute Prüfung war',
+  'does not hold itself, see {0}': 'hält selbst nicht, siehe {0}',
+  'has no proof of the gap of cylinder {0}': 'hat keinen Nachweis des Elektrodenabstands von Zylinder {0}',
+  'has no proof of the torque of cylinder {0}': 'hat keinen Nachweis des Drehmoments von Zylinder {0}',
+  'is not complete': 'ist nicht vollständig',
+  replayed: 'abgespielten',
+  'rests on {0} figures, and proves nothing': 'beruht auf {0} Werten und weist nichts nach',
+  simulated: 'simulierten',
+  'used {0}, which was out of tolerance': 'benutzte {0}, das außer Toleranz war',
+  'Give the file of what was found of this tool.': 'Die Datei des Befunds dieses Werkzeugs angeben.',
+  'It has: {0}.': 'Vorhanden: {0}.',
+  'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".':
+    'Ohne Seriennummer weiß niemand, welches Werkzeug benutzt wurde; seine Aufträge mit "plugmark ask --tool" ansehen.',
+  'it is dated {0}, after today, {1}': 'er ist vom {0}, nach heute, dem {1}',
+  'it is dated {0}, and {1} ({2}) is in the log only from {3} on':
+    'er ist vom {0}, und {1} ({2}) ist erst ab {3} im Logbuch',
+  'it is for serial number {0}; tool {1} has none in the log':
+    'er ist für Seriennummer {0}; Werkzeug {1} hat im Logbuch keine',
+  'the log of this station has no tool of that name':
+    'das Logbuch dieses Arbeitsplatzes hat kein Werkzeug dieses Namens',
+  'Decide about each, for example: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME':
+    'Über jeden entscheiden, zum Beispiel: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME',
+  'The decisions stand. Assess again if something new was found.':
+    'Die Entscheidungen bleiben. Neu bewerten, wenn etwas Neues gefunden wurde.',
+  'There is nothing more to do.': 'Es ist nichts mehr zu tun.',
+  'this impact assessment was closed by {0} on {1}':
+    'diese Auswirkungsbewertung wurde von {0} am {1} abgeschlossen',
+  '{0} of {1} jobs are still open: {2} not decided, {3} recalled and not redone':
+    '{0} von {1} Aufträgen sind noch offen: {2} nicht entschieden, {3} zurückgerufen und nicht neu gemacht',
+  '; it stays open until it is redone': '; er bleibt offen, bis er neu gemacht ist',
+  '; they stay open until they are redone': '; sie bleiben offen, bis sie neu gemacht sind',
+  'Close it with: plugmark impact close {0} --because "..." --by NAME':
+    'Abschließen mit: plugmark impact close {0} --because "..." --by NAME',
+  'Impact assessment {0} is closed. Its paper: plugmark impact show {1} --out FOLDER':
+    'Auswirkungsbewertung {0} ist abgeschlossen. Ihr Dokument: plugmark impact show {1} --out FOLDER',
+  'Leave it out, or decide redone.': 'Weglassen, oder redone entscheiden.',
+  'List them with "plugmark impact show {0}".': 'Mit "plugmark impact show {0}" auflisten.',
+  'Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show {0}".':
+    'Aufträge nennen, oder --undecided doubtful, out oder any nehmen; siehe "plugmark impact show {0}".',
+  'No impact assessment.': 'Keine Auswirkungsbewertung.',
+  OPEN: 'OFFEN',
+  assessed: 'bewertet',
+  'expected one of: {0}': 'erwartet eines von: {0}',
+  'it names the job that did it again, which only --as redone has':
+    'es nennt den Auftrag, der es neu gemacht hat; den hat nur --as redone',
+  'job {0} is not among the jobs that this impact assessment touches':
+    'Auftrag {0} ist nicht unter denen, die diese Auswirkungsbewertung betrifft',
+  'no job is named, or all of them are decided': 'kein Auftrag ist genannt, oder über alle ist entschieden',
+  '{0} may mean {1}': '{0} kann {1} meinen',
+  '{0}: {1}{2}. {3} of {4} still open.': '{0}: {1}{2}. {3} von {4} noch offen.',
+  'doubtful on cylinder {0}': 'zweifelhaft an Zylinder {0}',
+  'out on cylinder {0}': 'außerhalb an Zylinder {0}',
+  '{0}: of its job {1} of {2}, {3}. When this job is complete: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME':
+    '{0}: zu seinem Auftrag {1} vom {2}, {3}. Wenn dieser Auftrag vollständig ist: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME',
+  '{0}: {1} ({2}) was out of tolerance on {3}; {4}.': '{0}: {1} ({2}) war am {3} außer Toleranz; {4}.',
+  'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.':
+    'In einem Auftrag mit derselben FIN, demselben Kennzeichen oder derselben Fuhrparknummer und einem brauchbaren Werkzeug neu machen und diesen mit --in nennen. Oder inform oder accept entscheiden und sagen warum.',
+  'it is not redone: {0}': 'er ist nicht neu gemacht: {0}',
+  'job {0} {1}': 'Auftrag {0} {1}',
+  'the log holds no later job on that vehicle':
+    'das Logbuch enthält keinen späteren Auftrag an diesem Fahrzeug',
+  'the log holds no later job {0} on that vehicle':
+    'das Logbuch enthält keinen späteren Auftrag {0} an diesem Fahrzeug',
+  '{0}, job {1}': '{0}, Auftrag {1}',
+  'List them with "plugmark impact list".': 'Mit "plugmark impact list" auflisten.',
+  'this station has no impact assessment of that number':
+    'dieser Arbeitsplatz hat keine Auswirkungsbewertung dieser Nummer',
+  'Since {0}: {1} with {2} ({3}) as it was found, in no impact assessment: {4}{5}. Assess again with the same file: plugmark impact {6} --as-found FILE --by NAME':
+    'Seit {0}: {1} mit {2} ({3}) im gefundenen Zustand, in keiner Auswirkungsbewertung: {4}{5}. Mit derselben Datei neu bewerten: plugmark impact {6} --as-found FILE --by NAME',
+  'Still to be recorded and decided at {0}: plugmark impact {1} --as-found FILE --by NAME':
+    'Noch aufzuzeichnen und zu entscheiden bei {0}: plugmark impact {1} --as-found FILE --by NAME',
+  'Take the certificate of this tool.': 'Den Kalibrierschein dieses Werkzeugs nehmen.',
+  'The survey records nothing.': 'Die Umschau zeichnet nichts auf.',
+  'Used in that time at {0} of {1} stations.': 'In dieser Zeit an {0} von {1} Arbeitsplätzen benutzt.',
+  attempts: 'Versuche',
+  cylinders: 'Zylinder',
+  day: 'Tag',
+  'decided there': 'dort entschieden',
+  doubtful: 'zweifelhaft',
+  'it is of {0}, and not of {1}': 'er ist von {0} und nicht von {1}',
+  'its first use on {0}': 'seinem ersten Einsatz am {0}',
+  'jobs touched': 'betroffene Aufträge',
+  'not recorded': 'nicht aufgezeichnet',
+  'not yet': 'noch nicht',
+  out: 'außerhalb',
+  'proofs still in': 'Nachweise noch innerhalb',
+  'recorded there': 'dort aufgezeichnet',
+  sort: 'Art',
+  '{0}, by what {1} of {2} found: everything since {3} judged again.':
+    '{0}, nach dem Befund {1} vom {2}: alles seit {3} neu beurteilt.',
+  '{0}: it says nothing about real engines.': '{0}: das sagt nichts über echte Motoren.',
+  'It did not move since {0}, as far as the uncertainty of both can tell.':
+    'Es hat sich seit {0} nicht verstellt, soweit die Messunsicherheit beider das zeigen kann.',
+  'It did not move since {0}, as far as the uncertainty of both can tell; its errors are smaller now.':
+    'Es hat sich seit {0} nicht verstellt, soweit die Messunsicherheit beider das zeigen kann; seine Abweichungen sind jetzt kleiner.',
+  'It moved at {0} of {1} points since {2}, by more than the uncertainty of both.':
+    'Es hat sich an {0} von {1} Punkten seit {2} verstellt, um mehr als die Messunsicherheit beider.',
+  'Jobs that went on since are in both: {0}. A decision in one counts in the other.':
+    'Aufträge, die seither weitergingen, sind in beiden: {0}. Eine Entscheidung in einer zählt in der anderen.',
+  'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.':
+    'Nichts wurde geschrieben, und es eröffnet weiter Aufträge. Ihm den Kalibrierschein dieser Kalibrierung geben; Seriennummer und Daten prüfen. "plugmark ask --tool" zeigt, wann es benutzt wurde.',
+  'See "plugmark impact show {0}".': 'Siehe "plugmark impact show {0}".',
+  'That check and this finding have one number. If they are one calibration, date the finding {0} too, and assess again.':
+    'Diese Prüfung und dieser Befund haben eine Nummer. Sind sie eine Kalibrierung, den Befund ebenfalls auf {0} datieren und neu bewerten.',
+  'The log holds no good check before it, so everything since its first use was judged again.':
+    'Das Logbuch enthält davor keine gute Prüfung, also wurde alles seit dem ersten Einsatz neu beurteilt.',
+  'readings judged again': 'Messwerte neu beurteilt',
+  'the log holds no attempt with it from {0} on that the finding of {1} can put in question':
+    'das Logbuch enthält ab {0} keinen Versuch damit, den der Befund vom {1} in Frage stellen kann',
+  'this file was assessed on {0} by {1}, and nothing was measured with the tool in that state since':
+    'diese Datei wurde am {0} von {1} bewertet, und seither wurde mit dem Werkzeug in diesem Zustand nichts gemessen',
+  '{0} ({1}) judged {2} to {3} as well. Jobs in both: {4}; decide about them in each.':
+    '{0} ({1}) hat {2} bis {3} ebenfalls beurteilt. Aufträge in beiden: {4}; über sie in jeder entscheiden.',
+  '{0} goes on from {1} on the same file. It holds only what was entered since, or lies further back.':
+    '{0} setzt {1} zur selben Datei fort. Sie enthält nur, was seither eingetragen wurde oder weiter zurückliegt.',
+  '{0} of {1}': '{0} vom {1}',
+  '{0}, serial number {1}': '{0}, Seriennummer {1}',
 };

@@ -2364,4 +2364,130 @@ export const ENTRIES: Entries = {
   '{0}: OUT OF ORDER{1}': '{0}: FUERA DE ORDEN{1}',
   gaps: 'separaciones',
   calibrations: 'calibraciones',
+  '--since "{0}" may mean {1}': '--since "{0}" puede significar {1}',
+  'Say which one counts: {0}. An earlier one looks back further.':
+    'Diga cuál cuenta: {0}. Una anterior mira más atrás.',
+  'certificate {0} of {1} was taken up again after {2} of {3}':
+    'el certificado {0} del {1} se retomó después de {2} del {3}',
+  'certificates {0} are of one day, {1}': 'los certificados {0} son de un mismo día, {1}',
+  'the log has no certificate {0} of this tool from before {1}':
+    'el registro no tiene ningún certificado {0} de esta herramienta anterior al {1}',
+  '{0}, so nobody can tell which was the last good check':
+    '{0}; así que nadie puede decir cuál fue la última comprobación buena',
+  'does not hold itself, see {0}': 'no se sostiene, vea {0}',
+  'has no proof of the gap of cylinder {0}': 'no tiene prueba de la separación del cilindro {0}',
+  'has no proof of the torque of cylinder {0}': 'no tiene prueba del par del cilindro {0}',
+  'is not complete': 'no está completa',
+  replayed: 'reproducidas',
+  'rests on {0} figures, and proves nothing': 'se basa en cifras {0}, y no demuestra nada',
+  simulated: 'simuladas',
+  'used {0}, which was out of tolerance': 'usó {0}, que estaba fuera de tolerancia',
+  'Give the file of what was found of this tool.': 'Dé el archivo de lo que se halló de esta herramienta.',
+  'It has: {0}.': 'Tiene: {0}.',
+  'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".':
+    'Sin número de serie nadie puede decir qué herramienta se usó; mire sus órdenes con "plugmark ask --tool".',
+  'it is dated {0}, after today, {1}': 'tiene fecha {0}, posterior a hoy, {1}',
+  'it is dated {0}, and {1} ({2}) is in the log only from {3} on':
+    'tiene fecha {0}, y {1} ({2}) solo está en el registro desde el {3}',
+  'it is for serial number {0}; tool {1} has none in the log':
+    'es para el número de serie {0}; la herramienta {1} no tiene ninguno en el registro',
+  'the log of this station has no tool of that name':
+    'el registro de este puesto no tiene ninguna herramienta con ese nombre',
+  'Decide about each, for example: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME':
+    'Decida sobre cada una, por ejemplo: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME',
+  'The decisions stand. Assess again if something new was found.':
+    'Las decisiones quedan. Evalúe de nuevo si se halló algo nuevo.',
+  'There is nothing more to do.': 'No hay nada más que hacer.',
+  'this impact assessment was closed by {0} on {1}': 'esta evaluación de impacto la cerró {0} el {1}',
+  '{0} of {1} jobs are still open: {2} not decided, {3} recalled and not redone':
+    '{0} de {1} órdenes siguen abiertas: {2} sin decidir, {3} llamadas y no rehechas',
+  '; it stays open until it is redone': '; queda abierta hasta que se rehaga',
+  '; they stay open until they are redone': '; quedan abiertas hasta que se rehagan',
+  'Close it with: plugmark impact close {0} --because "..." --by NAME':
+    'Ciérrela con: plugmark impact close {0} --because "..." --by NAME',
+  'Impact assessment {0} is closed. Its paper: plugmark impact show {1} --out FOLDER':
+    'La evaluación de impacto {0} está cerrada. Su documento: plugmark impact show {1} --out FOLDER',
+  'Leave it out, or decide redone.': 'Omítalo, o decida redone.',
+  'List them with "plugmark impact show {0}".': 'Lístelas con "plugmark impact show {0}".',
+  'Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show {0}".':
+    'Nombre órdenes, o use --undecided doubtful, out o any; vea "plugmark impact show {0}".',
+  'No impact assessment.': 'Ninguna evaluación de impacto.',
+  OPEN: 'ABIERTA',
+  assessed: 'evaluada',
+  'expected one of: {0}': 'se espera uno de: {0}',
+  'it names the job that did it again, which only --as redone has':
+    'nombra la orden que lo rehizo, que solo tiene --as redone',
+  'job {0} is not among the jobs that this impact assessment touches':
+    'la orden {0} no está entre las que afecta esta evaluación de impacto',
+  'no job is named, or all of them are decided': 'no se nombra ninguna orden, o todas están decididas',
+  '{0} may mean {1}': '{0} puede significar {1}',
+  '{0}: {1}{2}. {3} of {4} still open.': '{0}: {1}{2}. {3} de {4} aún abiertas.',
+  'doubtful on cylinder {0}': 'dudoso en el cilindro {0}',
+  'out on cylinder {0}': 'fuera en el cilindro {0}',
+  '{0}: of its job {1} of {2}, {3}. When this job is complete: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME':
+    '{0}: de su orden {1} del {2}, {3}. Cuando esta orden esté completa: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME',
+  '{0}: {1} ({2}) was out of tolerance on {3}; {4}.':
+    '{0}: {1} ({2}) estaba fuera de tolerancia el {3}; {4}.',
+  'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.':
+    'Rehágala en una orden con el mismo VIN, matrícula o número de flota y una herramienta apta, y nombre esa orden con --in. O decida inform o accept, y diga por qué.',
+  'it is not redone: {0}': 'no está rehecha: {0}',
+  'job {0} {1}': 'la orden {0} {1}',
+  'the log holds no later job on that vehicle':
+    'el registro no contiene ninguna orden posterior de ese vehículo',
+  'the log holds no later job {0} on that vehicle':
+    'el registro no contiene ninguna orden posterior {0} de ese vehículo',
+  '{0}, job {1}': '{0}, orden {1}',
+  'List them with "plugmark impact list".': 'Lístelas con "plugmark impact list".',
+  'this station has no impact assessment of that number':
+    'este puesto no tiene ninguna evaluación de impacto con ese número',
+  'Since {0}: {1} with {2} ({3}) as it was found, in no impact assessment: {4}{5}. Assess again with the same file: plugmark impact {6} --as-found FILE --by NAME':
+    'Desde {0}: {1} con {2} ({3}) tal como se halló, en ninguna evaluación de impacto: {4}{5}. Evalúe de nuevo con el mismo archivo: plugmark impact {6} --as-found FILE --by NAME',
+  'Still to be recorded and decided at {0}: plugmark impact {1} --as-found FILE --by NAME':
+    'Falta registrar y decidir en {0}: plugmark impact {1} --as-found FILE --by NAME',
+  'Take the certificate of this tool.': 'Tome el certificado de esta herramienta.',
+  'The survey records nothing.': 'Esta revisión no registra nada.',
+  'Used in that time at {0} of {1} stations.': 'Usada en ese tiempo en {0} de {1} puestos.',
+  attempts: 'intentos',
+  cylinders: 'cilindros',
+  day: 'día',
+  'decided there': 'decidido allí',
+  doubtful: 'dudosas',
+  'it is of {0}, and not of {1}': 'es de {0}, y no de {1}',
+  'its first use on {0}': 'su primer uso el {0}',
+  'jobs touched': 'órdenes afectadas',
+  'not recorded': 'no registrado',
+  'not yet': 'aún no',
+  out: 'fuera',
+  'proofs still in': 'pruebas aún dentro',
+  'recorded there': 'registrado allí',
+  sort: 'clase',
+  '{0}, by what {1} of {2} found: everything since {3} judged again.':
+    '{0}, según lo hallado en {1} del {2}: todo desde {3} juzgado de nuevo.',
+  '{0}: it says nothing about real engines.': '{0}: no dice nada de motores reales.',
+  'It did not move since {0}, as far as the uncertainty of both can tell.':
+    'No se movió desde {0}, hasta donde la incertidumbre de ambas permite decirlo.',
+  'It did not move since {0}, as far as the uncertainty of both can tell; its errors are smaller now.':
+    'No se movió desde {0}, hasta donde la incertidumbre de ambas permite decirlo; sus errores son menores ahora.',
+  'It moved at {0} of {1} points since {2}, by more than the uncertainty of both.':
+    'Se movió en {0} de {1} puntos desde {2}, más que la incertidumbre de ambas.',
+  'Jobs that went on since are in both: {0}. A decision in one counts in the other.':
+    'Las órdenes que siguieron desde entonces están en ambas: {0}. Una decisión en una cuenta en la otra.',
+  'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.':
+    'No se escribió nada, y sigue abriendo órdenes. Dele el certificado de esa calibración; compruebe número de serie y fechas. "plugmark ask --tool" muestra cuándo se usó.',
+  'See "plugmark impact show {0}".': 'Vea "plugmark impact show {0}".',
+  'That check and this finding have one number. If they are one calibration, date the finding {0} too, and assess again.':
+    'Esa comprobación y este hallazgo tienen un mismo número. Si son una sola calibración, feche también el hallazgo {0}, y evalúe de nuevo.',
+  'The log holds no good check before it, so everything since its first use was judged again.':
+    'El registro no contiene ninguna comprobación buena anterior, así que todo desde su primer uso se juzgó de nuevo.',
+  'readings judged again': 'lecturas juzgadas de nuevo',
+  'the log holds no attempt with it from {0} on that the finding of {1} can put in question':
+    'el registro no contiene, desde el {0}, ningún intento con ella que el hallazgo del {1} pueda poner en duda',
+  'this file was assessed on {0} by {1}, and nothing was measured with the tool in that state since':
+    'este archivo lo evaluó {1} el {0}, y desde entonces no se midió nada con la herramienta en ese estado',
+  '{0} ({1}) judged {2} to {3} as well. Jobs in both: {4}; decide about them in each.':
+    '{0} ({1}) también juzgó de {2} a {3}. Órdenes en ambas: {4}; decida sobre ellas en cada una.',
+  '{0} goes on from {1} on the same file. It holds only what was entered since, or lies further back.':
+    '{0} continúa {1} sobre el mismo archivo. Solo contiene lo anotado desde entonces, o lo que está más atrás.',
+  '{0} of {1}': '{0} del {1}',
+  '{0}, serial number {1}': '{0}, número de serie {1}',
 };

@@ -2372,4 +2372,127 @@ export const ENTRIES: Entries = {
   '{0}: OUT OF ORDER{1}': '{0} : HORS ORDRE{1}',
   gaps: 'écartements',
   calibrations: 'étalonnages',
+  '--since "{0}" may mean {1}': '--since "{0}" peut désigner {1}',
+  'Say which one counts: {0}. An earlier one looks back further.':
+    'Dire laquelle compte : {0}. Une plus ancienne remonte plus loin.',
+  'certificate {0} of {1} was taken up again after {2} of {3}':
+    'le certificat {0} du {1} a été repris après {2} du {3}',
+  'certificates {0} are of one day, {1}': "les certificats {0} sont d'un même jour, {1}",
+  'the log has no certificate {0} of this tool from before {1}':
+    "le journal n'a pas de certificat {0} de cet outil d'avant le {1}",
+  '{0}, so nobody can tell which was the last good check':
+    '{0} ; personne ne peut donc dire quelle fut la dernière bonne vérification',
+  'does not hold itself, see {0}': 'ne tient pas lui-même, voir {0}',
+  'has no proof of the gap of cylinder {0}': "n'a pas de preuve de l'écartement du cylindre {0}",
+  'has no proof of the torque of cylinder {0}': "n'a pas de preuve du couple du cylindre {0}",
+  'is not complete': "n'est pas complet",
+  replayed: 'rejouées',
+  'rests on {0} figures, and proves nothing': 'repose sur des valeurs {0}, et ne prouve rien',
+  simulated: 'simulées',
+  'used {0}, which was out of tolerance': 'a employé {0}, qui était hors tolérance',
+  'Give the file of what was found of this tool.': 'Donner le fichier de ce qui a été trouvé de cet outil.',
+  'It has: {0}.': 'Il a : {0}.',
+  'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".':
+    'Sans numéro de série, personne ne peut dire quel outil a servi ; regarder ses ordres avec "plugmark ask --tool".',
+  'it is dated {0}, after today, {1}': "il est daté du {0}, après aujourd'hui, le {1}",
+  'it is dated {0}, and {1} ({2}) is in the log only from {3} on':
+    "il est daté du {0}, et {1} ({2}) n'est au journal qu'à partir du {3}",
+  'it is for serial number {0}; tool {1} has none in the log':
+    "il est pour le numéro de série {0} ; l'outil {1} n'en a pas au journal",
+  'the log of this station has no tool of that name': "le journal de ce poste n'a pas d'outil de ce nom",
+  'Decide about each, for example: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME':
+    'Décider de chacun, par exemple : plugmark impact decide {0} {1} --as {2} --because "..." --by NAME',
+  'The decisions stand. Assess again if something new was found.':
+    'Les décisions restent. Refaire une analyse si du nouveau a été trouvé.',
+  'There is nothing more to do.': "Il n'y a plus rien à faire.",
+  'this impact assessment was closed by {0} on {1}': "cette analyse d'impact a été close par {0} le {1}",
+  '{0} of {1} jobs are still open: {2} not decided, {3} recalled and not redone':
+    '{0} ordres sur {1} sont encore ouverts : {2} pas décidés, {3} rappelés et pas refaits',
+  '; it stays open until it is redone': "; il reste ouvert tant qu'il n'est pas refait",
+  '; they stay open until they are redone': "; ils restent ouverts tant qu'ils ne sont pas refaits",
+  'Close it with: plugmark impact close {0} --because "..." --by NAME':
+    'La clore avec : plugmark impact close {0} --because "..." --by NAME',
+  'Impact assessment {0} is closed. Its paper: plugmark impact show {1} --out FOLDER':
+    "L'analyse d'impact {0} est close. Son document : plugmark impact show {1} --out FOLDER",
+  'Leave it out, or decide redone.': "L'omettre, ou décider redone.",
+  'List them with "plugmark impact show {0}".': 'Les lister avec "plugmark impact show {0}".',
+  'Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show {0}".':
+    'Nommer des ordres, ou prendre --undecided doubtful, out ou any ; voir "plugmark impact show {0}".',
+  'No impact assessment.': "Pas d'analyse d'impact.",
+  OPEN: 'OUVERTE',
+  assessed: 'analysé',
+  'expected one of: {0}': 'attendu : un parmi {0}',
+  'it names the job that did it again, which only --as redone has':
+    "il nomme l'ordre qui l'a refait, que seul --as redone a",
+  'job {0} is not among the jobs that this impact assessment touches':
+    "l'ordre {0} n'est pas parmi ceux que touche cette analyse d'impact",
+  'no job is named, or all of them are decided': "aucun ordre n'est nommé, ou tous sont décidés",
+  '{0} may mean {1}': '{0} peut désigner {1}',
+  '{0}: {1}{2}. {3} of {4} still open.': '{0} : {1}{2}. {3} sur {4} encore ouverts.',
+  'doubtful on cylinder {0}': 'douteux au cylindre {0}',
+  'out on cylinder {0}': 'hors limites au cylindre {0}',
+  '{0}: of its job {1} of {2}, {3}. When this job is complete: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME':
+    '{0} : de son ordre {1} du {2}, {3}. Quand cet ordre est complet : plugmark impact decide {4} {5} --as redone --because TEXT --by NAME',
+  '{0}: {1} ({2}) was out of tolerance on {3}; {4}.': '{0} : {1} ({2}) était hors tolérance le {3} ; {4}.',
+  'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.':
+    'Le refaire dans un ordre avec les mêmes VIN, plaque ou numéro de parc et un outil apte, et nommer cet ordre avec --in. Ou décider inform ou accept, et dire pourquoi.',
+  'it is not redone: {0}': "il n'est pas refait : {0}",
+  'job {0} {1}': "l'ordre {0} {1}",
+  'the log holds no later job on that vehicle':
+    "le journal ne contient pas d'ordre ultérieur sur ce véhicule",
+  'the log holds no later job {0} on that vehicle':
+    "le journal ne contient pas d'ordre ultérieur {0} sur ce véhicule",
+  '{0}, job {1}': '{0}, ordre {1}',
+  'List them with "plugmark impact list".': 'Les lister avec "plugmark impact list".',
+  'this station has no impact assessment of that number': "ce poste n'a pas d'analyse d'impact de ce numéro",
+  'Since {0}: {1} with {2} ({3}) as it was found, in no impact assessment: {4}{5}. Assess again with the same file: plugmark impact {6} --as-found FILE --by NAME':
+    "Depuis {0} : {1} avec {2} ({3}) dans l'état trouvé, dans aucune analyse d'impact : {4}{5}. Refaire l'analyse avec le même fichier : plugmark impact {6} --as-found FILE --by NAME",
+  'Still to be recorded and decided at {0}: plugmark impact {1} --as-found FILE --by NAME':
+    'Encore à enregistrer et à décider à {0} : plugmark impact {1} --as-found FILE --by NAME',
+  'Take the certificate of this tool.': 'Prendre le certificat de cet outil.',
+  'The survey records nothing.': "Ce tour d'horizon n'enregistre rien.",
+  'Used in that time at {0} of {1} stations.': 'Employé pendant ce temps à {0} postes sur {1}.',
+  attempts: 'essais',
+  cylinders: 'cylindres',
+  day: 'jour',
+  'decided there': 'décidé là-bas',
+  doubtful: 'douteux',
+  'it is of {0}, and not of {1}': 'il est de {0}, et non de {1}',
+  'its first use on {0}': 'son premier emploi le {0}',
+  'jobs touched': 'ordres touchés',
+  'not recorded': 'pas enregistré',
+  'not yet': 'pas encore',
+  out: 'hors limites',
+  'proofs still in': 'preuves encore valables',
+  'recorded there': 'enregistré là-bas',
+  sort: 'sorte',
+  '{0}, by what {1} of {2} found: everything since {3} judged again.':
+    "{0}, d'après {1} du {2} : tout depuis {3} jugé à nouveau.",
+  '{0}: it says nothing about real engines.': '{0} : cela ne dit rien de vrais moteurs.',
+  'It did not move since {0}, as far as the uncertainty of both can tell.':
+    "Il n'a pas bougé depuis {0}, autant que l'incertitude des deux permet de le dire.",
+  'It did not move since {0}, as far as the uncertainty of both can tell; its errors are smaller now.':
+    "Il n'a pas bougé depuis {0}, autant que l'incertitude des deux permet de le dire ; ses erreurs sont plus petites maintenant.",
+  'It moved at {0} of {1} points since {2}, by more than the uncertainty of both.':
+    "Il a bougé en {0} points sur {1} depuis {2}, de plus que l'incertitude des deux.",
+  'Jobs that went on since are in both: {0}. A decision in one counts in the other.':
+    "Les ordres qui ont continué depuis sont dans les deux : {0}. Une décision dans l'une compte dans l'autre.",
+  'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.':
+    'Rien n\'a été écrit, et il ouvre toujours des ordres. Lui donner le certificat de cet étalonnage ; vérifier numéro de série et dates. "plugmark ask --tool" montre quand il a servi.',
+  'See "plugmark impact show {0}".': 'Voir "plugmark impact show {0}".',
+  'That check and this finding have one number. If they are one calibration, date the finding {0} too, and assess again.':
+    "Cette vérification et ce constat ont un même numéro. S'ils sont un seul étalonnage, dater aussi le constat du {0}, et refaire l'analyse.",
+  'The log holds no good check before it, so everything since its first use was judged again.':
+    'Le journal ne contient pas de bonne vérification avant, donc tout depuis son premier emploi a été jugé à nouveau.',
+  'readings judged again': 'valeurs jugées à nouveau',
+  'the log holds no attempt with it from {0} on that the finding of {1} can put in question':
+    'le journal ne contient, à partir du {0}, aucun essai avec lui que le constat du {1} puisse mettre en cause',
+  'this file was assessed on {0} by {1}, and nothing was measured with the tool in that state since':
+    "ce fichier a été analysé le {0} par {1}, et rien n'a été mesuré depuis avec l'outil dans cet état",
+  '{0} ({1}) judged {2} to {3} as well. Jobs in both: {4}; decide about them in each.':
+    '{0} ({1}) a jugé aussi {2} à {3}. Ordres dans les deux : {4} ; en décider dans chacune.',
+  '{0} goes on from {1} on the same file. It holds only what was entered since, or lies further back.':
+    '{0} continue {1} sur le même fichier. Elle ne contient que ce qui a été inscrit depuis, ou remonte plus loin.',
+  '{0} of {1}': '{0} du {1}',
+  '{0}, serial number {1}': '{0}, numéro de série {1}',
 };
