@@ -36,14 +36,14 @@ const FACTS: readonly (string | RegExp)[] = [
   /[\w*-]+\.(json|db|csv|txt|html|png|pem|record|checkpoint|pdf)[\w.]*/,
   /"[^"]*"/,
   /\b(?:wrench|gauge)(?=[\s(]+EXAMPLE)/,
-  /\b(?=\w*\d)[0-9a-f]{6,12}\b/,
+  /\b[0-9a-f]{16}\b/,
   /https?:\S+/,
   /(?:Example|EXAMPLE|Technician|Quality)[\w -]*/,
   /\b[A-Z]{1,3}-[\w-]+/,
   /ZZ9\w+/,
   /\d{4}-\d\d-\d\d(?:T[\d:.]+Z?)?/,
   /N·m|mm|MB|UTF|SQLite|UTC|Bluetooth/,
-  /--as \w+/,
+  /--as\s+\w+/,
   /--[\w-]+/,
 ];
 
