@@ -177,6 +177,20 @@ describe('a log that was turned back to an old copy', () => {
     expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('log-turned');
   });
 
+  it('is told by the newest record of its own, however many of others and of nobody are newer', async () => {
+    rmSync(at('last.checkpoint'));
+    // As whoever verifies a record of a colleague puts it there.
+    const other = join(folder(), 'other');
+    await workOn(other, 'K-1');
+    await said(() => papersAgain('K-1', scopeOf(other)));
+    cpSync(join(other, 'K-1.record.json'), at('K-1.record.json'));
+    writeFileSync(at('K-2.record.json'), 'no record at all');
+    for (const name of ['K-1', 'K-2'])
+      utimesSync(at(`${name}.record.json`), new Date(), new Date(Date.now() + 120_000));
+    utimesSync(at('J-9.record.json'), new Date(), new Date(Date.now() + 60_000));
+    expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('log-turned');
+  });
+
   it('goes on only where the loss is stated in the log, and every later record says so', async () => {
     await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
     await work('J-8');

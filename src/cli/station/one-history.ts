@@ -79,26 +79,34 @@ export function lastCheckpoint(folder: string): readonly Kept[] {
 }
 
 /**
- * By its log, the checkpoint inside the record that was newest when this program first looked. A folder holds all records of
+ * By its log, the checkpoint inside its record that was newest when this program first looked. A folder holds all records of
  * a shop's life, and looking through it again for each signature would find only what the program has sealed since.
  */
 const newestAtFirst = new WeakMap<StationFolder['log'], readonly Kept[]>();
 
-/** The checkpoint inside the record that was written last before this program came, where it is of this log. */
+/** The checkpoint inside the record of this log that was written last before this program came. */
 function newestRecord({ folder, log }: StationFolder, now: LogNow): readonly Kept[] {
-  const newest = newestAtFirst.get(log) ?? lookForNewest(folder);
+  const newest = newestAtFirst.get(log) ?? lookForNewest(folder, now);
   newestAtFirst.set(log, newest);
-  return newest.filter((one) => isOf(now, one));
+  return newest;
 }
 
-function lookForNewest(folder: string): readonly Kept[] {
-  let newest = { path: '', atMs: Number.NEGATIVE_INFINITY };
-  for (const path of recordsIn(folder)) {
-    const atMs = statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
-    if (atMs > newest.atMs) newest = { path, atMs };
+/** So many records of others, or that nobody can read, may be newer: nobody waits for more of them at each start. */
+const MOST_LOOKED_AT = 50;
+
+function lookForNewest(folder: string, now: LogNow): readonly Kept[] {
+  for (const path of newestFirst(recordsIn(folder)).slice(0, MOST_LOOKED_AT)) {
+    const own = inRecord(path, now);
+    if (own.length > 0) return own;
   }
-  return newest.path === '' ? [] : checkpointIn(newest.path);
+  return [];
 }
+
+export const newestFirst = (paths: readonly string[]): readonly string[] =>
+  paths
+    .map((path) => ({ path, atMs: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
+    .sort((a, b) => b.atMs - a.atMs)
+    .map(({ path }) => path);
 
 /** The checkpoints inside all records that lie beside the log and are of it. */
 export const inRecords = (folder: string, now: LogNow): readonly Kept[] =>
@@ -121,10 +129,9 @@ export const recordsIn = (folder: string): readonly string[] =>
 
 /** A record of another station, or one that nobody can read, says nothing of this log. */
 export const inRecord = (path: string, now: LogNow): readonly Kept[] =>
-  checkpointIn(path).filter((one) => isOf(now, one));
-
-const isOf = ({ origin, keys }: LogNow, { checkpoint }: Kept): boolean =>
-  checkpoint.origin === origin && isSignedBy(checkpoint, keys);
+  checkpointIn(path).filter(
+    ({ checkpoint }) => checkpoint.origin === now.origin && isSignedBy(checkpoint, now.keys),
+  );
 
 function checkpointIn(path: string): readonly Kept[] {
   const found = statSync(path, { throwIfNoEntry: false });
