@@ -282,6 +282,25 @@ describe('an old copy of the log alone, from before a change of the key', () => 
   });
 });
 
+describe('the whole folder as it was before a change of the key, keys and last checkpoint with it', () => {
+  it('is not signed where a record lies beside that the later key signed, and is led out as any other', async () => {
+    const before = join(folder(), 'before');
+    await sign();
+    cpSync(station.data, before, { recursive: true });
+    await said(() => rotateKey(station.scope()));
+    await work('J-9');
+    await seal('J-9');
+    const record = readFileSync(at('J-9.record.json'));
+    rmSync(station.data, { recursive: true });
+    cpSync(before, station.data, { recursive: true });
+    writeFileSync(at('J-9.record.json'), record);
+    expect(await problemOf(sign)).toMatchObject({ code: 'log-turned' });
+    expect((await said(() => check([], station.scope()))).value).toBe(1);
+    await said(() => stateLoss({ ...station.scope(), because: 'only an old copy was left' }));
+    await sign();
+  });
+});
+
 it('a last checkpoint that somebody else wrote stops the station from signing', async () => {
   await sign();
   writeFileSync(at('last.checkpoint'), 'paid in full');

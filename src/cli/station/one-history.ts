@@ -8,12 +8,14 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { isSignedBy, readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import type { PublicJwk } from '../../evidence/jwk.ts';
 import { type Finding, heldAgainst, type LogNow } from '../../evidence/kept-checkpoints.ts';
 import { askedOnce } from '../../evidence/merkle.ts';
 import { noteText } from '../../evidence/note.ts';
 import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
+import { successionBy } from '../../evidence/succession.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { w } from '../../words/catalogue.ts';
@@ -127,26 +129,58 @@ export const recordsIn = (folder: string): readonly string[] =>
     .filter((name) => name.endsWith(RECORD_END))
     .map((name) => join(folder, name));
 
-/** A record of another station, or one that nobody can read, says nothing of this log. */
-export const inRecord = (path: string, now: LogNow): readonly Kept[] =>
+/**
+ * A record of another station, or one that nobody can read, says nothing of this log. One that a later key of this station
+ * signed does: it tells of a change of the key that the log has lost.
+ */
+export const inRecord = (path: string, { origin, keys }: LogNow): readonly Kept[] =>
   checkpointIn(path).filter(
-    ({ checkpoint }) => checkpoint.origin === now.origin && isSignedBy(checkpoint, now.keys),
+    ({ checkpoint, statements }) =>
+      checkpoint.origin === origin && isSignedBy(checkpoint, withFollowing(keys, origin, statements)),
   );
 
-function checkpointIn(path: string): readonly Kept[] {
-  const found = statSync(path, { throwIfNoEntry: false });
-  if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
-  const note = noteIn(readFileSync(path));
-  const read = readCheckpoint(note ?? '', path);
-  return read.ok ? [{ where: path, checkpoint: read.value }] : [];
+/** The keys, and those that one of them named, or one that it named. */
+function withFollowing(
+  keys: readonly PublicJwk[],
+  origin: string,
+  statements: readonly string[],
+): readonly PublicJwk[] {
+  const all = [...keys];
+  for (const statement of statements)
+    for (const key of all) {
+      const stated = successionBy(statement, key);
+      if (stated?.log !== origin) continue;
+      all.push(stated.next);
+      break;
+    }
+  return all;
 }
 
-/** The checkpoint is signed by itself, so that nothing else of the record need be checked. */
-function noteIn(record: Uint8Array): string | null {
+interface KeptInRecord extends Kept {
+  /** By which keys named those that follow them. */
+  readonly statements: readonly string[];
+}
+
+function checkpointIn(path: string): readonly KeptInRecord[] {
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
+  const content = contentIn(readFileSync(path));
+  const read = readCheckpoint(content?.log.checkpoint ?? '', path);
+  if (content === null || !read.ok) return [];
+  const statements = content.background.flatMap(({ event }) => event.statement ?? []);
+  return [{ where: path, checkpoint: read.value, statements }];
+}
+
+const contentSchema = z.object({
+  log: z.object({ checkpoint: z.string() }),
+  background: z.array(z.object({ event: z.object({ statement: z.string().optional() }) })),
+});
+
+/** The checkpoint and the statements are signed by themselves, so that nothing else of the record need be checked. */
+function contentIn(record: Uint8Array): z.infer<typeof contentSchema> | null {
   try {
     const { payload } = z.object({ payload: z.string() }).parse(JSON.parse(Buffer.from(record).toString()));
-    const content: unknown = JSON.parse(Buffer.from(payload, 'base64url').toString());
-    return z.object({ log: z.object({ checkpoint: z.string() }) }).parse(content).log.checkpoint;
+    return contentSchema.parse(JSON.parse(Buffer.from(payload, 'base64url').toString()));
   } catch {
     return null;
   }
