@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'two keys follow the same one, and a key names only one that takes its place':
+    'zwei Schlüssel folgen demselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'it is missing': 'es fehlt',
   'Your policy does not name this log, {0}.': 'Ihre Richtlinie nennt dieses Logbuch nicht, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':

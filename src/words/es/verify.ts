@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'two keys follow the same one, and a key names only one that takes its place':
+    'dos claves siguen a la misma, y una clave solo nombra una que ocupa su lugar',
   'it is missing': 'falta',
   'Your policy does not name this log, {0}.': 'Su política no nombra este registro, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':

@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'two keys follow the same one, and a key names only one that takes its place':
+    "deux clés suivent la même, et une clé n'en nomme qu'une qui prend sa place",
   'it is missing': 'il manque',
   'Your policy does not name this log, {0}.': 'Votre politique ne nomme pas ce journal, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
