@@ -2189,8 +2189,8 @@ export const ENTRIES: Entries = {
     one: '# Auftrag neu beurteilt',
     other: '# Aufträge neu beurteilt',
   },
-  'NOT JUDGED: it has more entries or attempts than a record may have':
-    'NICHT BEURTEILT: er hat mehr Einträge oder Versuche, als ein Protokoll haben darf',
+  'NOT JUDGED: it is longer than a record may be':
+    'NICHT BEURTEILT: er ist länger, als ein Protokoll sein darf',
   'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
     'NICHT BEURTEILT: seine Einträge sind kein Auftrag, den ein Arbeitsplatz schrieb, oder von einer neueren Version des Programms',
   'NOT JUDGED: no version of the program has rules of that name':

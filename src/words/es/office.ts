@@ -2145,8 +2145,7 @@ export const ENTRIES: Entries = {
     one: '# orden juzgada de nuevo',
     other: '# órdenes juzgadas de nuevo',
   },
-  'NOT JUDGED: it has more entries or attempts than a record may have':
-    'NO JUZGADA: tiene más entradas o intentos de los que puede tener un acta',
+  'NOT JUDGED: it is longer than a record may be': 'NO JUZGADA: es más larga de lo que puede ser un acta',
   'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
     'NO JUZGADA: sus entradas no son una orden que escribiera un puesto, o son de una versión más nueva del programa',
   'NOT JUDGED: no version of the program has rules of that name':

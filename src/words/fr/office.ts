@@ -2154,8 +2154,7 @@ export const ENTRIES: Entries = {
     one: '# ordre jugé à nouveau',
     other: '# ordres jugés à nouveau',
   },
-  'NOT JUDGED: it has more entries or attempts than a record may have':
-    "PAS JUGÉ : il a plus d'entrées ou d'essais qu'un relevé ne peut en avoir",
+  'NOT JUDGED: it is longer than a record may be': "PAS JUGÉ : il est plus long qu'un relevé ne peut l'être",
   'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
     "PAS JUGÉ : ses entrées ne sont pas un ordre qu'un poste a écrit, ou sont d'une version plus récente du programme",
   'NOT JUDGED: no version of the program has rules of that name':
