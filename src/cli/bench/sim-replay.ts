@@ -6,6 +6,7 @@ import { busiest, capturedOnAir, playPackets } from '../../../sim/serve/captured
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { pseudoTerminal } from './pseudo-terminal.ts';
 import { openAir } from './sim-serve.ts';
@@ -25,14 +26,14 @@ const MOST_BYTES = 1 << 28;
 
 /** Plays a capture back as the device that sent it. */
 export async function replay(file: string, options: ReplayOptions): Promise<ExitCode> {
-  const bytes = await readBytes(file, 'capture', MOST_BYTES);
+  const bytes = await readBytes(file, w`capture`, MOST_BYTES);
   const capture = orThrow(parseCapture(Buffer.from(bytes).toString('utf8'), file));
   if (capture.packets.length === 0)
     throw new ProblemError({
       code: 'capture-line',
       where: file,
-      message: 'the capture holds no packets',
-      next: 'Record the device while it sends.',
+      message: w`the capture holds no packets`,
+      next: w`Record the device while it sends.`,
     });
   const stop = new AbortController();
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop.abort());
@@ -50,7 +51,7 @@ async function onPort(capture: Capture, { port, wait }: ReplayOptions, signal: A
   const terminal = pseudoTerminal(port);
   await terminal.plug();
   try {
-    say(`${capture.header.address} on ${port}; it sends in ${wait} s`);
+    say(w`${capture.header.address} on ${port}; it sends in ${wait} s`);
     await sleep(wait * 1_000, undefined, { signal }).catch(() => {});
     if (signal.aborted) return;
     await new Promise<void>((resolve) => {
@@ -63,7 +64,7 @@ async function onPort(capture: Capture, { port, wait }: ReplayOptions, signal: A
         resolve();
       });
     });
-    say(`${capture.packets.length} packets sent`);
+    say(w`${capture.packets.length} packets sent`);
     // What was written last is on its way through the pseudo-terminal.
     await sleep(500, undefined, { signal }).catch(() => {});
   } finally {
@@ -80,15 +81,15 @@ async function onAir(
   const air = await openAir(path, scheduler);
   try {
     const words = {
-      plays: 'somebody listens: it plays from the beginning',
-      over: `${capture.packets.length} packets sent`,
-      'broken-off': 'the link ended before all was sent',
-    } as const;
+      plays: w`somebody listens: it plays from the beginning`,
+      over: w`${capture.packets.length} packets sent`,
+      'broken-off': w`the link ended before all was sent`,
+    };
     const device = capturedOnAir(air.controller, capture, { serial, advertised }, scheduler, (what) =>
       say(words[what]),
     );
-    say(`${capture.header.name ?? 'the device'} at ${capture.header.address}, serial number ${serial}`);
-    say(`Reach it with ${AIR}=${path} in front of a command. Ctrl-C ends it.`);
+    say(w`${capture.header.name ?? w`the device`} at ${capture.header.address}, serial number ${serial}`);
+    say(w`Reach it with ${`${AIR}=${path}`} in front of a command. Ctrl-C ends it.`);
     await new Promise<void>((resolve) => signal.addEventListener('abort', () => resolve()));
     device.close();
   } finally {

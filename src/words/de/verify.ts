@@ -518,4 +518,9 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'der Arbeitsplatz wurde zweimal eingerichtet',
   'the station was never set up': 'der Arbeitsplatz wurde nie eingerichtet',
   'a reading of {0} came before its link': 'ein Messwert von {0} kam vor seiner Verbindung',
+  'two keys follow the same one, and a key names only one that takes its place':
+    'zwei Schlüssel folgen demselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
+  'this policy lies in a package, and nobody says in his own package whom to trust':
+    'diese Richtlinie liegt in einem Paket, und niemand sagt im eigenen Paket, wem zu vertrauen ist',
+  'Name with --policy one of your own.': 'Mit --policy eine eigene angeben.',
 };

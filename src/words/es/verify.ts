@@ -506,4 +506,9 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'el puesto se configuró dos veces',
   'the station was never set up': 'el puesto nunca se configuró',
   'a reading of {0} came before its link': 'una lectura de {0} llegó antes de su enlace',
+  'two keys follow the same one, and a key names only one that takes its place':
+    'dos claves siguen a la misma, y una clave solo nombra una que ocupa su lugar',
+  'this policy lies in a package, and nobody says in his own package whom to trust':
+    'esta política está en un paquete, y nadie dice en su propio paquete en quién confiar',
+  'Name with --policy one of your own.': 'Dé con --policy una propia.',
 };

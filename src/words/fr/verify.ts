@@ -505,4 +505,9 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'le poste a été installé deux fois',
   'the station was never set up': "le poste n'a jamais été installé",
   'a reading of {0} came before its link': 'une mesure de {0} est venue avant sa liaison',
+  'two keys follow the same one, and a key names only one that takes its place':
+    "deux clés suivent la même, et une clé n'en nomme qu'une qui prend sa place",
+  'this policy lies in a package, and nobody says in his own package whom to trust':
+    'cette politique est dans un paquet, et personne ne dit dans son propre paquet à qui se fier',
+  'Name with --policy one of your own.': 'Nommer avec --policy une politique à vous.',
 };
