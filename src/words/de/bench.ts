@@ -443,7 +443,7 @@ export const ENTRIES: Entries = {
   'take back what was stated or read': 'Angegebenes oder Gelesenes zurücknehmen',
   'something did not go as planned': 'etwas lief nicht wie geplant',
   'leave; all is saved, resume at any time': 'Ende; alles ist gespeichert, jederzeit fortsetzen',
-  'Ctrl-Z': 'Ctrl-Z',
+  'Ctrl-Z': 'Strg-Z',
   'to the shell; fg comes back': 'zur Shell; fg kommt zurück',
   arrows: 'Pfeile',
   'up down': 'auf ab',
