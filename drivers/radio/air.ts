@@ -19,7 +19,13 @@ export async function socketOnAir(path: string): Promise<HciSocketClass> {
   });
   let hears: ((packet: Buffer) => void) | null = null;
   const packets = packetsIn((packet) => hears?.(packet));
-  line.on('data', packets);
+  line.on('data', (bytes: Buffer) => {
+    try {
+      packets(bytes);
+    } catch {
+      line.destroy(); // whoever plays there is no controller
+    }
+  });
   line.on('error', () => {}); // it closes then, and noble sees that the adapter is off
   return class extends EventEmitter {
     bindRaw(): void {}

@@ -10,6 +10,9 @@ const OWN_SERVICES: ReadonlySet<string> = new Set(['1800', '1801']);
 const SERIAL_NUMBER = '2a25';
 const DEVICE_INFORMATION = '180a';
 
+/** Nobody waits longer, and a timer takes no more. */
+const LONGEST_US = 86_400e6;
+
 const PROPERTIES: readonly Property[] = ['read', 'writeWithoutResponse', 'write', 'notify', 'indicate'];
 
 /** The service and the characteristic that sent most; null of a capture from a serial port, or of an empty one. */
@@ -22,6 +25,27 @@ export function busiest({ packets }: Capture) {
   const [service, characteristic] = most?.[0].split(' ') ?? [];
   return service === undefined || characteristic === undefined ? null : { service, characteristic };
 }
+
+/** That of the device; where the platform had a name of its own for it instead, one made of that. */
+export function addressOf({ header: { address } }: Capture): string {
+  if (/^[0-9a-f]{2}(:[0-9a-f]{2}){5}$/i.test(address)) return address.toLowerCase();
+  const digits = address.toLowerCase().replace(/[^0-9a-f]/g, '');
+  return ['c0', ...(digits.slice(-10).padStart(10, '0').match(/../g) ?? [])].join(':');
+}
+
+/** A characteristic that sent packets, and that the capture does not list as one that sends; undefined where there is none. */
+export const unlisted = ({ header, packets }: Capture): string | undefined =>
+  packets
+    .flatMap(({ characteristic }) => characteristic ?? [])
+    .find(
+      (uuid) =>
+        !header.characteristics.some(
+          (one) =>
+            one.uuid === uuid &&
+            !OWN_SERVICES.has(one.service) &&
+            one.properties.some((property) => property === 'notify' || property === 'indicate'),
+        ),
+    );
 
 export interface Presented {
   /** A capture does not hold what was read. */
@@ -65,13 +89,14 @@ export function capturedOnAir(
   return { close: () => stop() };
 }
 
-function definitionOf({ header }: Capture, { serial, advertised }: Presented): PeripheralDefinition {
+function definitionOf(capture: Capture, { serial, advertised }: Presented): PeripheralDefinition {
+  const { header } = capture;
   const own = header.characteristics.filter(({ service }) => !OWN_SERVICES.has(service));
   const characteristics = own.some(({ uuid }) => uuid === SERIAL_NUMBER)
     ? own
     : [...own, { service: DEVICE_INFORMATION, uuid: SERIAL_NUMBER, properties: ['read'] }];
   return {
-    address: header.address,
+    address: addressOf(capture),
     addressType: 'random',
     name: header.name ?? 'Captured device',
     appearance: 0,
@@ -104,7 +129,8 @@ export function playPackets({ packets }: Capture, scheduler: Scheduler, { send, 
   const next = (i: number) => {
     const packet = packets[i];
     if (packet === undefined) return over();
-    cancel = scheduler.after(Math.max(0, startUs + packet.atUs - scheduler.nowUs()), () => {
+    const inUs = Math.min(LONGEST_US, Math.max(0, startUs + packet.atUs - scheduler.nowUs()));
+    cancel = scheduler.after(inUs, () => {
       send({ characteristic: packet.characteristic, bytes: Buffer.from(packet.hex, 'hex') });
       next(i + 1);
     });

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { addressSchema } from '../../drivers/config.ts';
 
 /** What simulated tools do, as data: "plugmark manual simulator" is about it. */
 
@@ -63,6 +62,11 @@ const stepSchema = z.discriminatedUnion('do', [
 ]);
 export type ScenarioStep = z.infer<typeof stepSchema>;
 
+/** Of a device in the air, which has no other name than this. */
+const address = z
+  .string()
+  .regex(/^[0-9a-fA-F]{2}(:[0-9a-fA-F]{2}){5}$/, 'expected an address such as c2:00:00:00:00:01');
+
 const path = z.string().min(1).max(100);
 
 /** An invented engine with its plugs, as the simulated hands feel it. */
@@ -89,7 +93,7 @@ export const scenarioSchema = z
           port: path
             .exactOptional()
             .describe('Of a tool on a serial port: the name that its pseudo-terminal gets.'),
-          address: addressSchema.exactOptional().describe('Of a Bluetooth tool: its address.'),
+          address: address.exactOptional().describe('Of a Bluetooth tool: its address.'),
           serial: z
             .string()
             .min(1)

@@ -22,10 +22,16 @@ export function rowsCsv<T>(
 
 /** What a spreadsheet takes for the start of a formula, in full width too, behind any space; and our own mark. */
 const FORMULA = /^\s*['=+\-@\uFF1D\uFF0B\uFF0D\uFF20]/;
+/** The same where a spreadsheet of another country parts the cells: it knows no quotation marks but at the start of a cell of its own. */
+const BEHIND = {
+  ',': /;(?=\s*['=+\-@\uFF1D\uFF0B\uFF0D\uFF20])/g,
+  ';': /,(?=\s*['=+\-@\uFF1D\uFF0B\uFF0D\uFF20])/g,
+} as const;
 
 /**
  * One cell. Numbers are written as numbers, negative ones too. A text that a spreadsheet could run as a formula gets an
- * apostrophe in front, and so does one that begins with an apostrophe: taking one off gives the text back.
+ * apostrophe in front, and so does one that begins with an apostrophe; the same behind the other separator in a text. Taking
+ * them off gives the text back.
  */
 export function csvCell(
   value: string | number | null,
@@ -33,7 +39,7 @@ export function csvCell(
 ): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(shortened(value)).replace('.', point);
-  const text = clean(value);
+  const text = clean(value).replace(BEHIND[separator], "$&'");
   const harmless = FORMULA.test(text) ? `'${text}` : text;
   return /["\r\n]/.test(harmless) || harmless.includes(separator)
     ? `"${harmless.replaceAll('"', '""')}"`

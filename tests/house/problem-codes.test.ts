@@ -22,7 +22,7 @@ function programFiles(): readonly string[] {
 
 /** The texts behind `name:` that are written out where they stand, word for word. */
 function literals(name: 'message' | 'next'): readonly string[] {
-  const literal = new RegExp(`\\b${name}:\\s*(['"\`])((?:(?!\\1)[^\\n])+)\\1,?\\n`, 'g');
+  const literal = new RegExp(`\\b${name}:\\s*w?(['"\`])((?:(?!\\1)[^\\n])+)\\1,?\\n`, 'g');
   return programFiles().flatMap((text) => [...text.matchAll(literal)].map(([, , words = '']) => words));
 }
 

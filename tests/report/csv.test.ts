@@ -32,6 +32,11 @@ const table = (text: string) => {
   return rows.map((row) => Object.fromEntries(header.map((name, i) => [name, row[i] ?? ''])));
 };
 
+const ANY_TEXT = fc.oneof(
+  fc.string({ unit: 'binary' }),
+  fc.string({ unit: fc.constantFrom(';', ',', "'", '=', '-', ' ', '"', 'a') }),
+);
+
 describe('a cell', () => {
   test.each(['=1+1', '+1', '-1', '@SUM(A1)', ' =1', '\t=1', '\r=1', "'=1", '＝1', '－1'])(
     '%j cannot run as a formula',
@@ -51,11 +56,21 @@ describe('a cell', () => {
     ]);
   });
 
+  test.each([
+    [',', ';', 'Smith;=HYPERLINK("https://example.org")', `"Smith;'=HYPERLINK(""https://example.org"")"`],
+    [',', ';', 'oil; @SUM(A1)', "oil;' @SUM(A1)"],
+    [';', ',', 'Smith,=1+1,x', "Smith,'=1+1,x"],
+    [';', ',', 'Smith, Jones', 'Smith, Jones'],
+  ])('parted by %s runs no formula in a spreadsheet that parts by %s: %j', (separator, _, text, cell) => {
+    const locale = separator === ',' ? 'en' : 'de';
+    expect(csvCell(text, csvStyleOf(locale) ?? undefined)).toBe(cell);
+  });
+
   test('parsed back and its apostrophe taken off, any text is itself again', () => {
     fc.assert(
-      fc.property(fc.array(fc.string({ unit: 'binary' }), { minLength: 1, maxLength: 4 }), (texts) => {
+      fc.property(fc.array(ANY_TEXT, { minLength: 1, maxLength: 4 }), (texts) => {
         const cells = parse(`${texts.map((value) => csvCell(value)).join(',')}\r\n`)[0] ?? [];
-        expect(cells.map((cell) => cell.replace(/^'/, ''))).toEqual(texts.map(clean));
+        expect(cells.map((cell) => cell.replace(/(^|;)'/g, '$1'))).toEqual(texts.map(clean));
         for (const cell of cells) expect(cell).not.toMatch(/^\s*[=+\-@\t\r]/);
       }),
     );

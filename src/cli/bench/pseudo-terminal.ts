@@ -4,6 +4,9 @@ import type { Port } from '../../../sim/serve/player.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { w } from '../../words/catalogue.ts';
 
+/** In an address of socat other characters begin options, or another address, which may be a command: a scenario comes from anybody. */
+const PLAIN_PATH = /^[\p{L}\p{N} ./_~@+=-]+$/u;
+
 /** A pseudo-terminal of socat: Node makes none by itself. */
 export function pseudoTerminal(path: string): Port & { readonly close: () => void } {
   let socat: ChildProcess | null = null;
@@ -24,6 +27,7 @@ export function pseudoTerminal(path: string): Port & { readonly close: () => voi
     },
     unplug,
     async plug() {
+      if (!PLAIN_PATH.test(path)) throw new ProblemError(notPlain(path));
       if (existsSync(path)) throw new ProblemError(taken(path));
       const started = spawn('socat', [`PTY,link=${path},raw,echo=0`, 'STDIO'], {
         stdio: ['pipe', 'pipe', 'ignore'],
@@ -51,6 +55,13 @@ const taken = (where: string): Problem => ({
   where,
   message: w`something lies here already, and is not overwritten by a pseudo-terminal`,
   next: w`Name another port in the scenario, or remove it.`,
+});
+
+const notPlain = (where: string): Problem => ({
+  code: 'port-failed',
+  where,
+  message: w`this is no plain name for a pseudo-terminal`,
+  next: w`Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.`,
 });
 
 const noPort = (where: string): Problem => ({

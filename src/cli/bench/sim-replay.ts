@@ -2,7 +2,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { AIR } from '../../../drivers/radio/air.ts';
 import { type Capture, parseCapture } from '../../../drivers/replay/capture.ts';
 import { realScheduler } from '../../../sim/scheduler.ts';
-import { busiest, capturedOnAir, playPackets } from '../../../sim/serve/captured.ts';
+import { addressOf, busiest, capturedOnAir, playPackets, unlisted } from '../../../sim/serve/captured.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
@@ -35,16 +35,40 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
       message: w`the capture holds no packets`,
       next: w`Record the device while it sends.`,
     });
+  const stranger = unlisted(capture);
+  if (stranger !== undefined)
+    throw new ProblemError({
+      code: 'capture-line',
+      where: `${file}:1`,
+      message: w`the characteristic ${stranger} sent packets, and the capture does not list it as one that sends`,
+      next: w`Record the device again.`,
+    });
   const stop = new AbortController();
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop.abort());
   const from = busiest(capture);
   if (from === null) await onPort(capture, options, stop.signal);
-  else
-    await onAir(capture, { ...options, advertised: bare(options.advertised ?? from.service) }, stop.signal);
+  else await onAir(capture, { ...options, ...presented(options, from.service) }, stop.signal);
   return EXIT.done;
 }
 
-const bare = (uuid: string) => uuid.replaceAll('-', '').toLowerCase();
+const LONGEST_SERIAL = 64;
+
+function presented({ serial, advertised = '' }: ReplayOptions, busy: string) {
+  const uuid = advertised === '' ? busy : advertised.replaceAll('-', '').toLowerCase();
+  if (!/^([0-9a-f]{4}|[0-9a-f]{32})$/.test(uuid))
+    throw wrongOption('--advertised', w`this is no UUID of 4 or 32 digits`);
+  if (serial.length > LONGEST_SERIAL) throw wrongOption('--serial', w`this is longer than any serial number`);
+  return { serial, advertised: uuid };
+}
+
+const wrongOption = (where: string, message: string) =>
+  new ProblemError({
+    code: 'option-not-valid',
+    where,
+    message,
+    next: w`Give it as "plugmark devices scan" shows it.`,
+  });
+
 const say = (line: string) => process.stdout.write(`${safeLine(line)}\n`);
 
 async function onPort(capture: Capture, { port, wait }: ReplayOptions, signal: AbortSignal): Promise<void> {
@@ -84,11 +108,11 @@ async function onAir(
       plays: w`somebody listens: it plays from the beginning`,
       over: w`${capture.packets.length} packets sent`,
       'broken-off': w`the link ended before all was sent`,
-    };
+    } as const;
     const device = capturedOnAir(air.controller, capture, { serial, advertised }, scheduler, (what) =>
       say(words[what]),
     );
-    say(w`${capture.header.name ?? w`the device`} at ${capture.header.address}, serial number ${serial}`);
+    say(w`${capture.header.name ?? w`the device`} at ${addressOf(capture)}, serial number ${serial}`);
     say(w`Reach it with ${`${AIR}=${path}`} in front of a command. Ctrl-C ends it.`);
     await new Promise<void>((resolve) => signal.addEventListener('abort', () => resolve()));
     device.close();

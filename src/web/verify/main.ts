@@ -52,7 +52,15 @@ function startHelpers(count: number): MessagePort[] {
   });
 }
 
+/** Files that were given while others were read. */
+let waiting: (readonly NamedFile[])[] = [];
+
+/** One after the other: what was given last is what stands there in the end. */
 function ask(given: readonly NamedFile[], one: string | null = null): void {
+  if (bar !== null) {
+    if (given.length > 0) waiting.push(given);
+    return;
+  }
   busy(w`Reading …`);
   post(workerNow(), { kind: 'files', given, held, one, readAt: new Date().toISOString() });
 }
@@ -62,7 +70,17 @@ function stop(): void {
   for (const one of [...helpers, ...(worker === null ? [] : [worker])]) one.terminate();
   helpers = [];
   worker = null;
+  waiting = [];
+  bar = null;
+  clear();
   say(w`Stopped.`);
+}
+
+/** What stood there was of another file. */
+function clear(): void {
+  result.replaceChildren();
+  document.title = w`Check a spark plug record`;
+  document.body.classList.remove('answered');
 }
 
 interface Bar {
@@ -102,8 +120,17 @@ function take(told: Told): void {
     if (bar !== null) goneOn(bar, w`${told.done} of ${told.total} ${told.what}`, told.done, told.total);
     return;
   }
+  // It was asked for before what is being read now, which is said in the same language.
+  if (told.isAgain && bar !== null) return;
+  bar = null;
   helpers = [];
   document.body.dataset['answers'] = String(++answers);
+  answer(told);
+  const next = waiting.shift();
+  if (next !== undefined) ask(next);
+}
+
+function answer(told: Extract<Told, { readonly kind: 'answer' }>): void {
   held = told.held;
   const { trust, own, shown, refusals } = told;
   trustPlace.replaceChildren(
@@ -131,7 +158,7 @@ function take(told: Told): void {
     ),
   );
   if (shown === null) {
-    if (refusals.length > 0) result.replaceChildren();
+    if (refusals.length > 0) clear();
     return;
   }
   show(shown, told.isAgain);

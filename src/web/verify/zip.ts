@@ -26,6 +26,8 @@ const UNIX = 3;
 const FILE_TYPE = 0xf000;
 const PLAIN = 0x8000;
 const FOLDER = 0x4000;
+/** A second name (Info-ZIP Unicode Path), which some programs take and others leave. */
+const SECOND_NAME = 0x7075;
 
 interface Entry {
   readonly path: string;
@@ -103,13 +105,16 @@ function readDirectory(name: string, directory: DataView, count: number, end: nu
     if (at + ENTRY_BYTES > directory.byteLength || directory.getUint32(at, true) !== ENTRY)
       throw damaged(name, () => w`its table of contents is damaged`);
     const lengths = [28, 30, 32].map((from) => directory.getUint16(at + from, true));
-    const [nameBytes = 0] = lengths;
+    const [nameBytes = 0, extraBytes = 0] = lengths;
     const length = ENTRY_BYTES + lengths.reduce((sum, one) => sum + one, 0);
     if (at + length > directory.byteLength) throw damaged(name, () => w`its table of contents is cut off`);
     const path = pathIn(
       name,
       new Uint8Array(directory.buffer, directory.byteOffset + at + ENTRY_BYTES, nameBytes),
     );
+    const extraAt = at + ENTRY_BYTES + nameBytes;
+    if (fieldsIn(directory, extraAt, extraAt + extraBytes).includes(SECOND_NAME))
+      throw damaged(name, () => w`${path} has another name where it lies`);
     const entry = entryAt(name, directory, at, path, end);
     if (entry !== null) {
       // Where capitals or accents are the same to the file system, one file would overwrite the other.
@@ -123,6 +128,14 @@ function readDirectory(name: string, directory: DataView, count: number, end: nu
   }
   if (at !== directory.byteLength) throw damaged(name, () => w`its table of contents holds something else`);
   return entries;
+}
+
+/** The kinds of extra fields from here to there. */
+function fieldsIn(view: DataView, from: number, to: number): readonly number[] {
+  const kinds: number[] = [];
+  for (let at = from; at + 4 <= to; at += 4 + view.getUint16(at + 2, true))
+    kinds.push(view.getUint16(at, true));
+  return kinds;
 }
 
 /** Null for a folder. */
@@ -186,6 +199,9 @@ async function contentOf(name: string, archive: Blob, entry: Entry, maxBytes: nu
   const head = await viewOf(archive.slice(at, at + LOCAL_BYTES));
   if (head.byteLength < LOCAL_BYTES || head.getUint32(0, true) !== LOCAL)
     throw damaged(name, () => w`${path} is not there`);
+  // A program that reads from the beginning goes by what stands here.
+  if (head.getUint16(8, true) !== method || (head.getUint16(6, true) & ENCRYPTED) !== 0)
+    throw damaged(name, () => w`${path} is packed in another way`);
   const nameBytes = head.getUint16(26, true);
   const from = at + LOCAL_BYTES + nameBytes + head.getUint16(28, true);
   const own = text(

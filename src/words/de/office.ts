@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Geben Sie ihn an, wie „plugmark devices scan“ ihn zeigt.',
+  'Record the device again.': 'Zeichnen Sie das Gerät noch einmal auf.',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'das Merkmal {0} hat Pakete gesendet, und die Aufnahme führt es nicht als eines auf, das sendet',
+  'this is longer than any serial number': 'das ist länger als jede Seriennummer',
+  'this is no UUID of 4 or 32 digits': 'das ist keine UUID mit 4 oder 32 Ziffern',
   'the station file has no tool "{0}"': 'die Arbeitsplatzdatei hat kein Werkzeug "{0}"',
   'Add it first, or name one of: {0}.': 'Zuerst eintragen, oder eines von diesen nennen: {0}.',
   'the device at {0} uses a changing address and was not heard again':
@@ -897,6 +903,9 @@ export const ENTRIES: Entries = {
     'hier liegt schon etwas, und ein Pseudoterminal überschreibt es nicht',
   'Name another port in the scenario, or remove it.':
     'Im Ablauf einen anderen Anschluss nennen, oder es entfernen.',
+  'this is no plain name for a pseudo-terminal': 'das ist kein einfacher Name für ein Pseudoterminal',
+  'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
+    'Einen Anschluss allein aus Buchstaben, Ziffern, Punkten, Strichen und Schrägstrichen nennen, etwa /tmp/wrench.',
   'no pseudo-terminal can be made here': 'hier kann kein Pseudoterminal angelegt werden',
   'Name a port in a folder that you may write to, such as /tmp.':
     'Einen Anschluss in einem Ordner nennen, in den Sie schreiben dürfen, etwa /tmp.',
@@ -2215,6 +2224,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'Bei seinem Betreiber eines erbitten (plugmark archive reader) und es in {0} angeben.',
   'Token of a reader of {0}: ': 'Token eines Lesers von {0}: ',
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'Das sagt das Archiv {0}, und es ist kein Nachweis. Was ein Arbeitsplatz noch nicht gesendet hat, fehlt darin.',
   'an archive answers only whoever has the token of a reader':
     'ein Archiv antwortet nur dem, der das Token eines Lesers hat',
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

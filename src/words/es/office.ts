@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Indíquelo como lo muestra «plugmark devices scan».',
+  'Record the device again.': 'Grabe el aparato otra vez.',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la característica {0} ha enviado paquetes, y la captura no la incluye entre las que envían',
+  'this is longer than any serial number': 'esto es más largo que cualquier número de serie',
+  'this is no UUID of 4 or 32 digits': 'esto no es un UUID de 4 o 32 dígitos',
   'the station file has no tool "{0}"': 'el archivo del puesto no tiene ninguna herramienta "{0}"',
   'Add it first, or name one of: {0}.': 'Añádala primero, o nombre una de estas: {0}.',
   'the device at {0} uses a changing address and was not heard again':
@@ -876,6 +882,9 @@ export const ENTRIES: Entries = {
   'something lies here already, and is not overwritten by a pseudo-terminal':
     'aquí ya hay algo, y un pseudoterminal no lo sobrescribe',
   'Name another port in the scenario, or remove it.': 'Nombre otro puerto en el escenario, o quítelo.',
+  'this is no plain name for a pseudo-terminal': 'no es un nombre sencillo para un pseudoterminal',
+  'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
+    'Nombre un puerto solo con letras, cifras, puntos, guiones y barras, como /tmp/wrench.',
   'no pseudo-terminal can be made here': 'aquí no se puede crear un pseudoterminal',
   'Name a port in a folder that you may write to, such as /tmp.':
     'Nombre un puerto en una carpeta en la que pueda escribir, como /tmp.',
@@ -2171,6 +2180,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'Pida uno a quien lo lleva (plugmark archive reader), y delo en {0}.',
   'Token of a reader of {0}: ': 'Token de un lector de {0}: ',
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'Es la palabra del archivo central {0}, y no una prueba. Lo que un puesto todavía no ha enviado no está en ella.',
   'an archive answers only whoever has the token of a reader':
     'un archivo central solo responde a quien tiene el token de un lector',
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Donnez-le comme « plugmark devices scan » le montre.',
+  'Record the device again.': "Enregistrez l'appareil encore une fois.",
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la caractéristique {0} a envoyé des paquets, et la capture ne la compte pas parmi celles qui envoient',
+  'this is longer than any serial number': "c'est plus long que tout numéro de série",
+  'this is no UUID of 4 or 32 digits': "ce n'est pas un UUID de 4 ou 32 chiffres",
   'the station file has no tool "{0}"': 'le fichier de poste n\'a pas d\'outil "{0}"',
   'Add it first, or name one of: {0}.': "L'ajouter d'abord, ou nommer un de ceux-ci : {0}.",
   'the device at {0} uses a changing address and was not heard again':
@@ -881,6 +887,9 @@ export const ENTRIES: Entries = {
   'something lies here already, and is not overwritten by a pseudo-terminal':
     "quelque chose est déjà là, et un pseudo-terminal ne l'écrase pas",
   'Name another port in the scenario, or remove it.': "Nommer un autre port dans le scénario, ou l'enlever.",
+  'this is no plain name for a pseudo-terminal': 'ce n’est pas un nom simple de pseudo-terminal',
+  'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
+    'Nommer un port avec seulement des lettres, chiffres, points, tirets et barres obliques, comme /tmp/wrench.',
   'no pseudo-terminal can be made here': 'aucun pseudo-terminal ne peut être créé ici',
   'Name a port in a folder that you may write to, such as /tmp.':
     'Nommer un port dans un dossier où vous pouvez écrire, comme /tmp.',
@@ -2180,6 +2189,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'En demander un à qui la tient (plugmark archive reader), et le donner dans {0}.',
   'Token of a reader of {0}: ': "Jeton d'un lecteur de {0} : ",
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'C’est ce que dit l’archive {0}, et non une preuve. Ce qu’un poste n’a pas encore envoyé n’y est pas.',
   'an archive answers only whoever has the token of a reader':
     "une archive ne répond qu'à qui a le jeton d'un lecteur",
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

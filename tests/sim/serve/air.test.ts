@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { connect } from 'node:net';
+import { connect, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -128,6 +128,18 @@ describe('a Bluetooth tool of a scenario', () => {
     good(await tool.connect());
     await tool.close();
   });
+});
+
+it('where something else answers at the socket, no adapter is there, and the program goes on', async () => {
+  const other = join(folder, 'other');
+  const server = createServer((line) => void line.on('error', () => {}).write('HTTP/1.1 400 Bad Request'));
+  await new Promise<void>((listens) => server.listen(other, listens));
+  const HciSocket = await socketOnAir(other);
+  const socket = new HciSocket();
+  socket.start();
+  await until(() => !socket.isDevUp(), 'the end of the line');
+  expect(await openRadio({ socket: HciSocket })).toMatchObject({ ok: false });
+  await new Promise((closed) => server.close(closed));
 });
 
 it('a scenario needs a place for its Bluetooth tools, one way to each tool, and an engine for hands', () => {

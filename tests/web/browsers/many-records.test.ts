@@ -3,7 +3,16 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answersOf, browsersHere, give, type Opened, opened, started, textsOf } from './browsers.ts';
+import {
+  answered,
+  answersOf,
+  browsersHere,
+  give,
+  type Opened,
+  opened,
+  started,
+  textsOf,
+} from './browsers.ts';
 import { folderOfTests, golden, trustedKeys } from './given.ts';
 
 const { folder } = folderOfTests();
@@ -63,6 +72,29 @@ describe.each(browsersHere)('in %s', (name) => {
     expect(await answersOf(tab.page)).toBe(before);
     await give(tab.page, 'files', ...manyRecords(2));
     expect(await textsOf(tab.page, 'tbody tr')).toHaveLength(2);
+  });
+
+  it('of two that were given one behind the other, the later one stands there in the end', async () => {
+    const input = await tab.page.$('input#files');
+    if (input === null) throw new Error('the page has no files');
+    const changed = join(folder, 'changed.record.json');
+    writeFileSync(changed, golden('content-changed.record.json'));
+    const before = await answersOf(tab.page);
+    await input.uploadFile(...manyRecords(60));
+    await input.uploadFile(changed);
+    await answered(tab.page, before + 2);
+    expect(await textsOf(tab.page, '#verdict')).toEqual(['Not authentic']);
+    expect(await tab.page.title()).toBe('not authentic: changed.record.json');
+  });
+
+  it('a verdict of before is gone when the next file is stopped', async () => {
+    const input = await tab.page.$('input#files');
+    if (input === null) throw new Error('the page has no files');
+    expect(await textsOf(tab.page, '#verdict')).toHaveLength(1);
+    await input.uploadFile(...manyRecords(400));
+    await tab.page.click('#status button');
+    expect(await textsOf(tab.page, '#verdict')).toEqual([]);
+    expect(await tab.page.title()).toBe('Check a spark plug record');
   });
 
   it('nobody was asked for anything, and nothing complained of', () => {

@@ -82,6 +82,12 @@ describe.each(browsersHere)('in %s', (name) => {
         [{ name: 'index.json', local: 'other.json', content }],
         /another name/,
       ],
+      ['has a file with two names', [{ name: 'index.json', second: 'other.json', content }], /another name/],
+      [
+        'says in two places that it is packed in two ways',
+        [{ name: 'index.json', localMethod: 0, content }],
+        /packed in another way/,
+      ],
       [
         'says that a file is smaller than it is',
         [{ name: 'index.json', content: Buffer.alloc(9_000_000), bytes: 9 }],

@@ -12,6 +12,10 @@ export interface InZip {
   readonly stored?: true;
   /** Name where the content lies, if it is another one. */
   readonly local?: string;
+  /** How it is packed, where it lies, if that is said to be another way. */
+  readonly localMethod?: number;
+  /** A second name, as an extra field. */
+  readonly second?: string;
   /** Lies where the one before lies. */
   readonly sharesPlace?: true;
 }
@@ -28,6 +32,8 @@ export function zipOf(files: readonly InZip[]): Buffer {
     flags = 0x800,
     stored,
     local,
+    localMethod,
+    second,
     sharesPlace,
     ...given
   } of files) {
@@ -48,14 +54,16 @@ export function zipOf(files: readonly InZip[]): Buffer {
     head.writeUInt16LE(listed.length, 28);
     head.writeUInt32LE((mode << 16) >>> 0, 38);
     head.writeUInt32LE(place, 42);
-    table.push(head, listed);
+    const extra = second === undefined ? Buffer.alloc(0) : secondName(listed, second);
+    head.writeUInt16LE(extra.length, 30);
+    table.push(head, listed, extra);
     before = at;
     if (sharesPlace === true) continue;
     const own = Buffer.alloc(30);
     own.writeUInt32LE(0x04034b50, 0);
     own.writeUInt16LE(20, 4);
     own.writeUInt16LE(flags, 6);
-    own.writeUInt16LE(method, 8);
+    own.writeUInt16LE(localMethod ?? method, 8);
     own.writeUInt32LE(sizes.crc, 14);
     own.writeUInt32LE(sizes.packed, 18);
     own.writeUInt32LE(sizes.bytes, 22);
@@ -71,4 +79,14 @@ export function zipOf(files: readonly InZip[]): Buffer {
   end.writeUInt32LE(directory.length, 12);
   end.writeUInt32LE(at, 16);
   return Buffer.concat([...parts, directory, end]);
+}
+
+/** Info-ZIP Unicode Path (APPNOTE 4.6.9): version, CRC-32 of the first name, the second one. */
+function secondName(listed: Buffer, second: string): Buffer {
+  const field = Buffer.alloc(9);
+  field.writeUInt16LE(0x7075, 0);
+  field.writeUInt16LE(5 + Buffer.byteLength(second), 2);
+  field.writeUInt8(1, 4);
+  field.writeUInt32LE(crc32(listed), 5);
+  return Buffer.concat([field, Buffer.from(second)]);
 }
