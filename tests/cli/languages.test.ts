@@ -163,6 +163,19 @@ describe('help', () => {
   });
 });
 
+describe('help on a terminal of sixty columns', () => {
+  it.each([['demo'], ['jobs', 'void'], ['verify']])('%s %s is broken between words', async (...path) => {
+    const { isTTY, columns } = process.stdout;
+    Object.assign(process.stdout, { isTTY: true, columns: 60 });
+    const { stdout } = await typed([...path.filter((word) => typeof word === 'string'), '--help'], {
+      cwd: station,
+    });
+    Object.assign(process.stdout, { isTTY, columns });
+    const [help = ''] = stdout.split(/\n.*\n {2}plugmark /);
+    expect(help.split('\n').filter((line) => line.length > 60)).toEqual([]);
+  });
+});
+
 describe('what programs read', () => {
   it.each([['jobs'], ['keys'], ['gauge-study', 'list'], ['specifications'], ['log', 'check']])(
     '%s %s --json',

@@ -95,8 +95,7 @@ export const ENTRIES: Entries = {
   'went on': 'ging weiter',
   'It is the log of the station "{0}" ({1}). Is it yours?':
     'Es ist das Logbuch des Arbeitsplatzes "{0}" ({1}). Ist es Ihres?',
-  '{0} entries, {1} jobs': '{0} Einträge, {1} Aufträge',
-  '{0} entries, {1} jobs, the last entry {2}': '{0} Einträge, {1} Aufträge, der letzte Eintrag {2}',
+  '{0}, the last entry {1}': '{0}, der letzte Eintrag {1}',
   'No measuring tool heard. Switch it on, or list every device with --all.':
     'Kein Messgerät zu hören. Einschalten, oder mit --all alle Geräte auflisten.',
   address: 'Adresse',
@@ -233,7 +232,7 @@ export const ENTRIES: Entries = {
   'sign with their own keys': 'signieren mit eigenen Signaturschlüsseln',
   'do not sign (decided by the shop)': 'signieren nicht (von der Werkstatt entschieden)',
   'not decided; those with a key sign': 'nicht entschieden; wer einen Signaturschlüssel hat, signiert',
-  'technicians: {0}': 'Techniker: {0}',
+  'technicians: {0}': 'Mechaniker: {0}',
   'trust list: {0}': 'Vertrauensliste: {0}',
   'no key': 'kein Signaturschlüssel',
   'an earlier key': 'ein früherer Signaturschlüssel',
@@ -475,7 +474,7 @@ export const ENTRIES: Entries = {
   'Recording (file)': 'Aufzeichnung (Datei)',
   Speed: 'Geschwindigkeit',
   People: 'Personen',
-  'Name of a technician (Enter: no more): ': 'Name eines Technikers (Enter: keine weiteren): ',
+  'Name of a technician (Enter: no more): ': 'Name eines Mechanikers (Enter: keine weiteren): ',
   'The station {0} is set up.': 'Der Arbeitsplatz {0} ist eingerichtet.',
   'Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".':
     'Weiter: den Arbeitsplatz mit "plugmark doctor" prüfen; mit "plugmark keys technician NAME" einen Signaturschlüssel für eine Person machen.',
@@ -826,7 +825,7 @@ export const ENTRIES: Entries = {
   certificate: 'Zertifikat',
   '{0} names {1} on other vehicles': '{0} nennt {1} an anderen Fahrzeugen',
   'work order': 'Arbeitsauftrag',
-  'there is no simulated technician "{0}"': 'es gibt keinen simulierten Techniker "{0}"',
+  'there is no simulated technician "{0}"': 'es gibt keinen simulierten Mechaniker "{0}"',
   'no more events are written: {0}': 'es werden keine Ereignisse mehr geschrieben: {0}',
   'The job goes on. The log contains all of them.': 'Der Auftrag geht weiter. Das Logbuch enthält sie alle.',
   'nobody reads this pipe': 'niemand liest aus dieser Pipe',
@@ -845,7 +844,7 @@ export const ENTRIES: Entries = {
   'Keep it: move it to another folder. Then run "plugmark jobs papers".':
     'Aufheben: in einen anderen Ordner verschieben. Dann "plugmark jobs papers" ausführen.',
   'the name of the technician is missing in the log, and no entry says that it was forgotten':
-    'der Name des Technikers fehlt im Logbuch, und kein Eintrag sagt, dass er vergessen wurde',
+    'der Name des Mechanikers fehlt im Logbuch, und kein Eintrag sagt, dass er vergessen wurde',
   'Run "plugmark log check". The record that was sealed before stays good.':
     '"plugmark log check" ausführen. Das vorher versiegelte Protokoll bleibt gut.',
   'the job has {0}': 'der Auftrag hat {0}',
@@ -1512,10 +1511,10 @@ export const ENTRIES: Entries = {
     'legt alle Signaturschlüssel des Arbeitsplatzes, die hier sind, unter ein Passwort',
   'writes over and deletes the file of a key that signs no more':
     'überschreibt und löscht die Datei eines Signaturschlüssels, der nicht mehr signiert',
-  'name of the technician': 'Name des Technikers',
+  'name of the technician': 'Name des Mechanikers',
   'makes a key for a technician, under a PIN':
-    'macht einen Signaturschlüssel für einen Techniker, unter einer PIN',
-  'decides whether technicians sign': 'entscheidet, ob Techniker signieren',
+    'macht einen Signaturschlüssel für einen Mechaniker, unter einer PIN',
+  'decides whether technicians sign': 'entscheidet, ob Mechaniker signieren',
   'what the shop decides': 'was die Werkstatt entscheidet',
   'name of the owner, as trust lists show it': 'Name des Inhabers, wie ihn Vertrauenslisten zeigen',
   'file for the key (PEM); it does not exist yet':
@@ -1652,7 +1651,7 @@ export const ENTRIES: Entries = {
   'its name, or words that no other one has': 'ihr Name, oder Wörter, die keine andere hat',
   'shows one specification, with its engine drawn': 'zeigt eine Vorgabe, mit gezeichnetem Motor',
   'with --order: who enters it; the technician of the order unless given':
-    'mit --order: wer sie einträgt; der Techniker des Auftrags, wenn nicht angegeben',
+    'mit --order: wer sie einträgt; der Mechaniker des Auftrags, wenn nicht angegeben',
   'with --order: the name of the specification; that of the engine unless given':
     'mit --order: der Name der Vorgabe; der des Motors, wenn nicht angegeben',
   'the work order whose engine, plug and figures are kept':
@@ -1677,7 +1676,7 @@ export const ENTRIES: Entries = {
   'declares a job void: its readings stay in the log and prove nothing':
     'erklärt einen Auftrag für ungültig: seine Messwerte bleiben im Logbuch und beweisen nichts',
   'who goes on with it': 'wer damit weitermacht',
-  'gives an open job to another technician': 'übergibt einen offenen Auftrag einem anderen Techniker',
+  'gives an open job to another technician': 'übergibt einen offenen Auftrag einem anderen Mechaniker',
   "folder for the papers; that of the station's data unless given":
     'Ordner für die Dokumente; der der Daten des Arbeitsplatzes, wenn nicht angegeben',
   'writes record, PDF and CSV of a closed job again, from the log':
@@ -1732,7 +1731,7 @@ export const ENTRIES: Entries = {
   'language of the screen; else as the station file says':
     'Sprache des Bildschirms; sonst wie in der Arbeitsplatzdatei',
   'you press every key; the simulated technician does what this file says, a line each: fit 1, pull 1 careful, measure 1':
-    'Sie drücken jede Taste; der simulierte Techniker tut, was diese Datei sagt, je Zeile eines: fit 1, pull 1 careful, measure 1',
+    'Sie drücken jede Taste; der simulierte Mechaniker tut, was diese Datei sagt, je Zeile eines: fit 1, pull 1 careful, measure 1',
   'go on with the demo job that was left open in this folder':
     'den Vorführauftrag fortsetzen, der in diesem Ordner offen blieb',
   'the simulated wrench sends the highest torque of each pull, and nothing else':
@@ -1742,12 +1741,12 @@ export const ENTRIES: Entries = {
     'die simulierten Werkzeuge ohne den Bluetooth-Stapel verbinden',
   'folder for the station log, the record, the PDF and the CSV': 'Ordner für Logbuch, Protokoll, PDF und CSV',
   'do not wait for the simulated technician; plain lines instead of the screen':
-    'nicht auf den simulierten Techniker warten; einfache Zeilen statt des Bildschirms',
+    'nicht auf den simulierten Mechaniker warten; einfache Zeilen statt des Bildschirms',
   'another engine, other plugs, other habits': 'ein anderer Motor, andere Zündkerzen, andere Gewohnheiten',
   'runs a whole job with simulated tools, on the live screen':
     'führt einen ganzen Auftrag mit simulierten Werkzeugen aus, auf dem Bildschirm',
   'cylinders of the engine': 'Zylinder des Motors',
-  'how the simulated technician works': 'wie der simulierte Techniker arbeitet',
+  'how the simulated technician works': 'wie der simulierte Mechaniker arbeitet',
   'units of the screen': 'Einheiten des Bildschirms',
   'how many times as fast': 'wie viel mal so schnell',
   'the job was closed but is not complete': 'der Auftrag wurde abgeschlossen, ist aber nicht vollständig',

@@ -93,8 +93,7 @@ export const ENTRIES: Entries = {
   'went on': 'siguió',
   'It is the log of the station "{0}" ({1}). Is it yours?':
     'Es el registro del puesto "{0}" ({1}). ¿Es el suyo?',
-  '{0} entries, {1} jobs': '{0} entradas, {1} órdenes',
-  '{0} entries, {1} jobs, the last entry {2}': '{0} entradas, {1} órdenes, la última entrada {2}',
+  '{0}, the last entry {1}': '{0}, la última entrada {1}',
   'No measuring tool heard. Switch it on, or list every device with --all.':
     'No se oye ningún instrumento. Enciéndalo, o liste todos los aparatos con --all.',
   address: 'dirección',

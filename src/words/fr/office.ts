@@ -93,8 +93,7 @@ export const ENTRIES: Entries = {
   'went on': 'a continué',
   'It is the log of the station "{0}" ({1}). Is it yours?':
     'C\'est le journal du poste "{0}" ({1}). Est-ce le vôtre ?',
-  '{0} entries, {1} jobs': '{0} entrées, {1} ordres',
-  '{0} entries, {1} jobs, the last entry {2}': '{0} entrées, {1} ordres, dernière entrée {2}',
+  '{0}, the last entry {1}': '{0}, dernière entrée {1}',
   'No measuring tool heard. Switch it on, or list every device with --all.':
     "Aucun outil de mesure entendu. L'allumer, ou lister tous les appareils avec --all.",
   address: 'adresse',
