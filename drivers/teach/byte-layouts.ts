@@ -1,3 +1,4 @@
+import { joined, sentence } from '../../src/words/catalogue.ts';
 import { type ByteFigure, figuresIn } from './byte-search.ts';
 import type { Candidate, Field, Unexplained } from './candidate.ts';
 import { type ChecksumPlace, findChecksum } from './checksum-search.ts';
@@ -42,11 +43,15 @@ function samplesOf(figures: readonly ByteFigure[]): readonly Group[] {
 function candidateOf(group: Group, fields: readonly Field[]): Candidate {
   const [{ place, worth, sign }] = group;
   const { at, byteOrder, kind, size, isSigned } = place;
-  const many = group.length > 1 ? `, ${group.length} samples` : '';
-  const apart = sign === null ? '' : `, below 0 where bit ${sign.bit} of byte ${sign.at} is set`;
+  const first = { big: sentence`big end first`, little: sentence`little end first` }[byteOrder];
+  const many = group.length > 1 ? [sentence`${group.length} samples`] : [];
+  const apart = sign === null ? [] : [sentence`below 0 where bit ${sign.bit} of byte ${sign.at} is set`];
   return {
     layout: { of: 'bytes', byteOrder, fields },
-    summary: `${kind} at byte ${at} (${byteOrder} end first), ${worth.scale} ${worth.unit}${apart}${many}`,
+    summary: joined(
+      [sentence`${kind} at byte ${at} (${first})`, () => `${worth.scale} ${worth.unit}`, ...apart, ...many],
+      ', ',
+    ),
     size,
     isSigned: isSigned || sign !== null,
   };

@@ -1,9 +1,10 @@
+import type { Sentence } from '../../src/words/catalogue.ts';
 export type Field = Readonly<Record<string, unknown>>;
 
 /** A layout that explains every byte of every frame, and in words what is special about it. */
 export interface Candidate {
   readonly layout: Field;
-  readonly summary: string;
+  readonly summary: Sentence;
   /** Bytes of its number; of those that agree in all, a gap is read by the narrowest. */
   readonly size: number;
   readonly isSigned: boolean;

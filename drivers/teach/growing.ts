@@ -1,3 +1,4 @@
+import { w } from '../../src/words/catalogue.ts';
 import type { Observed, Sent, Stated } from './observed.ts';
 import { type Lesson, type Taught, teach } from './teach.ts';
 
@@ -32,8 +33,8 @@ export class GrowingLesson {
   /** What to do for the first figure. */
   get first(): string {
     return this.#about.quantity === 'torque'
-      ? 'Pull once to a small torque and let go.'
-      : 'Measure a small gap and hold it.';
+      ? w`Pull once to a small torque and let go.`
+      : w`Measure a small gap and hold it.`;
   }
 
   took(stated: Stated): Progress {
@@ -53,7 +54,7 @@ export class GrowingLesson {
       ? { outcome: 'more', fits: found.fits, ask: found.ask }
       : {
           outcome: 'refused',
-          why: `${MOST_FIGURES} figures did not tell these apart: ${found.fits.join('; ')}.`,
+          why: w`${MOST_FIGURES} figures did not tell these apart: ${found.fits.join('; ')}.`,
         };
   }
 
@@ -74,10 +75,10 @@ export class GrowingLesson {
   #usual(length: number): string {
     const { quantity } = this.#about;
     if (quantity === 'length')
-      return length === 1 ? 'Measure a large gap and hold it.' : 'Measure another gap and hold it.';
-    if (length === 1) return 'Pull once against the tightening direction; give that figure with a minus.';
+      return length === 1 ? w`Measure a large gap and hold it.` : w`Measure another gap and hold it.`;
+    if (length === 1) return w`Pull once against the tightening direction; give that figure with a minus.`;
     return length === 2
-      ? 'Pull once to a large torque.'
-      : 'Pull once more, to any other torque: it proves the profile.';
+      ? w`Pull once to a large torque.`
+      : w`Pull once more, to any other torque: it proves the profile.`;
   }
 }

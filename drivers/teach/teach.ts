@@ -1,4 +1,5 @@
 import { scaled } from '../../src/reading.ts';
+import { ENGLISH, inLanguage, w } from '../../src/words/catalogue.ts';
 import { decoderOf, valueScaling } from '../profile/decoder.ts';
 import { parseProfile } from '../profile/file.ts';
 import type { Profile } from '../profile/schema.ts';
@@ -38,7 +39,7 @@ export function teach(lesson: Lesson): Taught {
   const { observed } = lesson;
   if (observed.stated.length < 3)
     return refused(
-      `Three figures at least are needed, and one to prove it with; there are ${observed.stated.length}.`,
+      w`Three figures at least are needed, and one to prove it with; there are ${observed.stated.length}.`,
     );
   let unexplained: Unexplained | undefined;
   for (const cutting of cuttingsOf(observed)) {
@@ -101,7 +102,7 @@ function profileOf(
         frames: [observed.rest, ...observed.stated.map(({ sent }) => sent)].flatMap(cut).length,
       },
       source:
-        `No document: found on the bench from ${figures} ${observed.unit} on the display, the last one to prove it. ${summary}`.slice(
+        `No document: found on the bench from ${figures} ${observed.unit} on the display, the last one to prove it. ${inLanguage(ENGLISH, summary)}`.slice(
           0,
           400,
         ),
@@ -147,9 +148,9 @@ function proven({ observed, proof }: Lesson, { cut }: Cutting, { profile, text, 
   const tolerance = 0.51 * Number(observed.step) + scaled(resolutionCounts, exponent) / one;
   if (!(Math.abs(readAs - proof.figure) <= tolerance))
     return refused(
-      `The only layout that explains the others (${candidate.summary}) does not read the figure that was kept back: ${proof.figure} ${observed.unit}. Nothing was written.`,
+      w`The only layout that explains the others (${candidate.summary()}) does not read the figure that was kept back: ${proof.figure} ${observed.unit}. Nothing was written.`,
     );
-  return { outcome: 'taught', profile, text, summary: candidate.summary, readAs };
+  return { outcome: 'taught', profile, text, summary: candidate.summary(), readAs };
 }
 
 function ambiguous(candidates: readonly Candidate[], { quantity, stated, unit }: Observed): Taught {
@@ -157,15 +158,15 @@ function ambiguous(candidates: readonly Candidate[], { quantity, stated, unit }:
   const largest = Math.max(...stated.map(({ figure }) => Math.abs(figure)));
   const ask =
     quantity === 'torque' && !isBelow
-      ? 'Pull once against the tightening direction, and give that figure with a minus.'
-      : `Give one more figure, clearly above ${largest} ${unit}.`;
-  return { outcome: 'ambiguous', fits: candidates.map(({ summary }) => summary), ask };
+      ? w`Pull once against the tightening direction, and give that figure with a minus.`
+      : w`Give one more figure, clearly above ${largest} ${unit}.`;
+  return { outcome: 'ambiguous', fits: candidates.map(({ summary }) => summary()), ask };
 }
 
 function wordsFor(unexplained: Unexplained | undefined): string {
   if (unexplained === undefined)
-    return 'No way was found to cut what it sends into frames. It may send too little, or nothing regular.';
+    return w`No way was found to cut what it sends into frames. It may send too little, or nothing regular.`;
   if (unexplained.why === 'bytes-unexplained' && unexplained.bytes.length > 0)
-    return `A number follows the figures, but bytes ${unexplained.bytes.join(', ')} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.`;
-  return 'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.';
+    return w`A number follows the figures, but bytes ${unexplained.bytes.join(', ')} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.`;
+  return w`No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.`;
 }

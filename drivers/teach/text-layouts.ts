@@ -1,3 +1,4 @@
+import { sentence } from '../../src/words/catalogue.ts';
 import { CHECKSUM_KINDS, type ChecksumKind, checksumOf, checksumSize } from '../profile/checksum.ts';
 import type { Candidate, Field, Unexplained } from './candidate.ts';
 import type { Observed, Parts } from './observed.ts';
@@ -65,7 +66,7 @@ export function textLayouts(observed: Observed, { rest, stated }: Parts): readon
       const fields = fieldsOf(first, n, value, others, sum);
       candidates.push({
         layout: { of: 'text', fields },
-        summary: `figure ${n + 1} of the line, in ${unit}`,
+        summary: sentence`figure ${n + 1} of the line, in ${unit}`,
         size: n,
         isSigned: true,
       });

@@ -42,10 +42,11 @@ export async function writePdf(
   const title = madeFor(reader, () => w`Spark plug job record ${model.job}`);
   const sheet = await newSheet({ title, program, drawnBy: drawnBy ?? program, madeAt, marks, fonts, reader });
   const { page } = model.customer.shop;
-  const qr = await qrSquares(qrText(model));
+  const codeText = madeFor(reader, () => qrText(model));
+  const qr = await qrSquares(codeText);
   const forCustomer = page === '' ? qr : await qrSquares(page);
   madeFor(reader, () => {
-    drawCustomerSheet(sheet, model, forCustomer, page === '' ? qrText(model) : page);
+    drawCustomerSheet(sheet, model, forCustomer, page === '' ? codeText : page);
     sheet.doc.addPage();
     sheet.y = PAGE.top;
     drawHead(sheet, model);

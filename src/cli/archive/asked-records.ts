@@ -15,6 +15,7 @@ import {
 } from '../../archive/questions.ts';
 import type { Records } from '../../audit/records.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { SECRETS } from '../terminal/secret.ts';
 import { notReached } from './archive-link.ts';
@@ -29,7 +30,7 @@ export function askedRecords(url: string, token: string): Records {
     for (const name of news) named.add(name);
     if (news.length > 0)
       process.stderr.write(
-        `${safeLine(`Not in the answer: the newest entries of ${news.join(', ')}. Have it looked at by whoever runs the archive: plugmark archive check.`)}\n`,
+        `${safeLine(w`Not in the answer: the newest entries of ${news.join(', ')}. Have it looked at by whoever runs the archive: plugmark archive check.`)}\n`,
       );
     return all;
   };
@@ -111,29 +112,29 @@ function refused(where: string, status: number): Problem {
       return {
         code,
         where,
-        message: 'the archive does not know the token of this reader, or its time is over',
-        next: `Ask whoever runs the archive for one (plugmark archive reader), and give it in ${SECRETS.reader}.`,
+        message: w`the archive does not know the token of this reader, or its time is over`,
+        next: w`Ask whoever runs the archive for one (plugmark archive reader), and give it in ${SECRETS.reader}.`,
       };
     case 413:
       return {
         code,
         where,
-        message: 'the answer would be too long',
-        next: 'Ask for a shorter time with --from and --to, or for less.',
+        message: w`the answer would be too long`,
+        next: w`Ask for a shorter time with --from and --to, or for less.`,
       };
     case 429:
       return {
         code,
         where,
-        message: 'too many questions were asked in a short time',
-        next: 'Try again in a minute.',
+        message: w`too many questions were asked in a short time`,
+        next: w`Try again in a minute.`,
       };
     default:
       return {
         code,
         where,
-        message: safeLine(`the archive did not answer the question: it answered ${status}`),
-        next: 'Have it looked at by whoever runs the archive.',
+        message: safeLine(w`the archive did not answer the question: it answered ${status}`),
+        next: w`Have it looked at by whoever runs the archive.`,
       };
   }
 }
@@ -141,13 +142,13 @@ function refused(where: string, status: number): Problem {
 const cutShort = (where: string): Problem => ({
   code: 'archive-not-reached',
   where,
-  message: 'its answer broke off',
-  next: 'Ask again.',
+  message: w`its answer broke off`,
+  next: w`Ask again.`,
 });
 
 const notUnderstood = (where: string): Problem => ({
   code: 'archive-refused',
   where,
-  message: 'what the archive answered is not what this version of the program reads',
-  next: 'Bring the program here and at the archive to the same version.',
+  message: w`what the archive answered is not what this version of the program reads`,
+  next: w`Bring the program here and at the archive to the same version.`,
 });

@@ -3,6 +3,7 @@ import { type JobJudged, speaksAgainst } from '../../archive/judged.ts';
 import type { KeptLog } from '../../archive/kept-log.ts';
 import { judgeWaiting } from '../../archive/read-history.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type ArchiveScope, withArchive } from './archive-folder.ts';
@@ -17,7 +18,7 @@ export function judgeJobs(scope: ArchiveScope): Promise<ExitCode> {
       lines.push(...text);
       good &&= !against;
     }
-    print(lines.length === 0 ? ['The archive has no station yet.'] : lines);
+    print(lines.length === 0 ? [w`The archive has no station yet.`] : lines);
     return good ? EXIT.done : EXIT.failed;
   });
 }
@@ -28,10 +29,10 @@ async function judgedIn(store: ArchiveStore, { id, station, tenant }: KeptLog) {
   const others = all.filter(({ judged }) => judged.as !== 'same');
   return {
     text: [
-      `${safeLine(tenant)}  ${safeLine(station)}: ${all.length === 1 ? '1 job' : `${all.length} jobs`} judged again, ${same} with the same verdicts`,
+      `${safeLine(tenant)}  ${w`${safeLine(station)}: ${plural(all.length, { one: '# job judged again', other: '# jobs judged again' })}, ${same} with the same verdicts`}`,
       ...others.map(
         ({ stream, opened, judged }) =>
-          `  ${safeLine(stream.replace(/^job:/, ''))}, opened in entry ${opened}: ${outcomeWords(judged)}`,
+          `  ${w`${safeLine(stream.replace(/^job:/, ''))}, opened in entry ${opened}: ${outcomeWords(judged)}`}`,
       ),
     ],
     against: all.some(({ judged }) => speaksAgainst(judged)),
@@ -41,16 +42,16 @@ async function judgedIn(store: ArchiveStore, { id, station, tenant }: KeptLog) {
 function outcomeWords(judged: JobJudged): string {
   switch (judged.as) {
     case 'same':
-      return 'the same verdicts';
+      return w`the same verdicts`;
     case 'parted':
-      return `NOT THE SAME: the samples do not give its event ${judged.position} (${safeLine(judged.event)})`;
+      return w`NOT THE SAME: the samples do not give its event ${judged.position} (${safeLine(judged.event)})`;
     case 'newer-rules':
-      return 'not judged: its rules are of a newer version of the program';
+      return w`not judged: its rules are of a newer version of the program`;
     case 'unknown-rules':
-      return 'NOT JUDGED: no version of the program has rules of that name';
+      return w`NOT JUDGED: no version of the program has rules of that name`;
     case 'unreadable':
-      return 'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program';
+      return w`NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program`;
     case 'too-long':
-      return 'NOT JUDGED: it has more entries or attempts than a record may have';
+      return w`NOT JUDGED: it has more entries or attempts than a record may have`;
   }
 }

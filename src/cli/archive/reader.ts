@@ -5,6 +5,7 @@ import { logId } from '../../archive/log-id.ts';
 import type { Reader } from '../../archive/readers.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { now } from '../station/clock.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
@@ -31,15 +32,15 @@ export function makeReader(
       throw new ProblemError({
         code: 'option-not-valid',
         where: '--days',
-        message: `a token is good for ${MOST_DAYS} days at most`,
-        next: 'Make another one when its time is over.',
+        message: w`a token is good for ${MOST_DAYS} days at most`,
+        next: w`Make another one when its time is over.`,
       });
     const token = randomBytes(24).toString('base64url');
     const until = new Date(Date.now() + options.days * DAY_MS).toISOString();
     await store.readers.add(tokenHash(token), reader, until);
     process.stdout.write(`${token}\n`);
     process.stderr.write(
-      `Until ${until.slice(0, 10)} whoever has it reads all records of ${safeLine(reader.log === null ? reader.tenant : (options.log ?? ''))}, names and plates with them. There: ${SECRETS.reader}=TOKEN plugmark ask --archive URL\n`,
+      `${w`Until ${until.slice(0, 10)} whoever has it reads all records of ${safeLine(reader.log === null ? reader.tenant : (options.log ?? ''))}, names and plates with them. There: ${SECRETS.reader}=TOKEN plugmark ask --archive URL`}\n`,
     );
     return EXIT.done;
   });
@@ -58,8 +59,8 @@ async function readerOf(
     code: 'option-not-valid',
     where: logs.length === 0 ? '--tenant' : '--log',
     message:
-      logs.length === 0 ? `no station of "${safeLine(tenant)}" has joined` : 'that tenant has no such log',
-    next: 'See "plugmark archive stations".',
+      logs.length === 0 ? w`no station of "${safeLine(tenant)}" has joined` : w`that tenant has no such log`,
+    next: w`See "plugmark archive stations".`,
   });
 }
 
@@ -67,12 +68,12 @@ export function listReaders(scope: ArchiveScope): Promise<ExitCode> {
   return withArchive(scope, async (store) => {
     const readers = await store.readers.all(now());
     const logs = await store.logs();
-    const of = (log: string | null) => logs.find(({ id }) => id === log)?.station ?? 'all stations';
+    const of = (log: string | null) => logs.find(({ id }) => id === log)?.station ?? w`all stations`;
     print(
       readers.length === 0
-        ? ['Nobody may ask this archive.']
+        ? [w`Nobody may ask this archive.`]
         : textTable(
-            ['tenant', 'reader', 'reads', 'until'],
+            [w`tenant`, w`reader`, w`may read`, w`until`],
             readers.map(({ tenant, name, log, until }) => [tenant, name, of(log), until.slice(0, 10)]),
           ),
     );
@@ -89,11 +90,11 @@ export function removeReader(
       throw new ProblemError({
         code: 'option-not-valid',
         where: '--reader',
-        message: `"${safeLine(options.reader)}" has no token`,
-        next: 'See "plugmark archive readers".',
+        message: w`"${safeLine(options.reader)}" has no token`,
+        next: w`See "plugmark archive readers".`,
       });
     print([
-      `${safeLine(options.reader)} reads nothing more. What was read before is in "plugmark archive reads".`,
+      w`${safeLine(options.reader)} reads nothing more. What was read before is in "plugmark archive reads".`,
     ]);
     return EXIT.done;
   });
@@ -104,9 +105,9 @@ export function listReads(options: ArchiveScope & { readonly last: number }): Pr
     const reads = await store.readers.reads(options.last);
     print(
       reads.length === 0
-        ? ['Nobody has asked this archive yet.']
+        ? [w`Nobody has asked this archive yet.`]
         : textTable(
-            ['time (UTC)', 'tenant', 'reader', 'question'],
+            [w`time (UTC)`, w`tenant`, w`reader`, w`question`],
             reads.map(({ at, tenant, reader, question }) => [
               at.slice(0, 19).replace('T', ' '),
               tenant,

@@ -3,6 +3,7 @@ import type { Records, StationOfRecords } from '../../audit/records.ts';
 import type { StationEntry } from '../../evidence/log.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { archiveAt } from '../archive/archive-link.ts';
 import { askedRecords } from '../archive/asked-records.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
@@ -40,13 +41,13 @@ export async function withRecords(
       }),
     );
   const name = await archiveAt(url);
-  const token = (await askSecret('reader', `Token of a reader of ${safeLine(name)}: `))?.trim() ?? '';
+  const token = (await askSecret('reader', w`Token of a reader of ${safeLine(name)}: `))?.trim() ?? '';
   if (!/^[\w-]{1,200}$/.test(token))
     throw new ProblemError({
       code: 'archive-refused',
       where: url,
-      message: 'an archive answers only whoever has the token of a reader',
-      next: `Ask whoever runs it for one (plugmark archive reader), and give it in ${SECRETS.reader}.`,
+      message: w`an archive answers only whoever has the token of a reader`,
+      next: w`Ask whoever runs it for one (plugmark archive reader), and give it in ${SECRETS.reader}.`,
     });
   return work({ records: askedRecords(url, token), name: () => name, stationFolder: null });
 }

@@ -33,11 +33,11 @@ export async function paper(
 ): Promise<ExitCode> {
   const style = csvStyle(csvLocale);
   const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
-  const { list, fault } = await readersTrust(trust, file);
+  const { list, fault, unnamed } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault())}\n`);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const opened = openRecord(bytes);
-  const lines = verdictLines(file, report);
+  const lines = verdictLines(file, report, unnamed);
   if (!opened.ok || !isSoundReport(report)) {
     print([...lines, w`  no papers: the record is not as its station sealed it`]);
     return VERIFICATION[report.verdict].exit;

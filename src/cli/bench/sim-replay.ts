@@ -26,7 +26,7 @@ const MOST_BYTES = 1 << 28;
 
 /** Plays a capture back as the device that sent it. */
 export async function replay(file: string, options: ReplayOptions): Promise<ExitCode> {
-  const bytes = await readBytes(file, 'capture', MOST_BYTES);
+  const bytes = await readBytes(file, w`capture`, MOST_BYTES);
   const capture = orThrow(parseCapture(Buffer.from(bytes).toString('utf8'), file));
   if (capture.packets.length === 0)
     throw new ProblemError({
@@ -47,8 +47,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop.abort());
   const from = busiest(capture);
   if (from === null) await onPort(capture, options, stop.signal);
-  else
-    await onAir(capture, { ...options, ...presented(options, from.service) }, stop.signal);
+  else await onAir(capture, { ...options, ...presented(options, from.service) }, stop.signal);
   return EXIT.done;
 }
 

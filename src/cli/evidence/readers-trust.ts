@@ -8,25 +8,33 @@ import { TRUST_FILE } from '../station/station-log.ts';
 import { readTrust } from '../station/trust-file.ts';
 import { isPackage } from './package-folder.ts';
 
+export interface ReadersTrust {
+  readonly list: TrustList;
+  readonly fault: Sentence | null;
+  readonly unnamed: Sentence | null;
+}
+
+const UNNAMED = sentence`The trust list is ${TRUST_FILE} of the folder that you are in: yours only if you put it there. Another one: --trust.`;
+
 /**
  * The keys that the reader trusts. Every package holds a list, which is its maker's word about himself: one that lies in
  * a package trusts nobody, nor does a reader who names none and has none at hand; `fault` is the sentence that says so.
+ * One that nobody named is taken from the folder at hand, and `unnamed` says so: whoever was sent that folder was sent the list.
  * Problem: `trust-list` where the one that is named is not there.
  */
-export async function readersTrust(
-  named: string | undefined,
-  verified: string,
-): Promise<{ readonly list: TrustList; readonly fault: Sentence | null }> {
+export async function readersTrust(named: string | undefined, verified: string): Promise<ReadersTrust> {
   const file = named ?? TRUST_FILE;
   if ((await stat(file).catch(() => null)) === null) {
     if (named !== undefined) throw notThere(named);
     const fault = sentence`There is no ${TRUST_FILE} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.`;
-    return { list: { keys: [] }, fault };
+    return { list: { keys: [] }, fault, unnamed: null };
   }
-  if (!(await liesInPackage(file, verified))) return { list: await readTrust(file), fault: null };
+  if (!(await liesInPackage(file, verified)))
+    return { list: await readTrust(file), fault: null, unnamed: named === undefined ? UNNAMED : null };
   return {
     list: { keys: [] },
     fault: sentence`The trust list ${file} lies in a package and is no trust: name with --trust the one that the station gave you by another way.`,
+    unnamed: null,
   };
 }
 

@@ -5,12 +5,16 @@ import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import { CHECK_MARK, headlineOf, worthText } from '../../report/verification.ts';
 import { checkText, notProvenByRecord, withheldText } from '../../report/words/index.ts';
-import { w } from '../../words/catalogue.ts';
+import { type Sentence, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
-/** The whole report, as whoever was given the record should read it. */
-export const reportLines = (file: string, report: VerificationReport): readonly string[] => [
-  ...verdictLines(file, report),
+/** The whole report, as whoever was given the record should read it; `unnamed` says whose the trust list is. */
+export const reportLines = (
+  file: string,
+  report: VerificationReport,
+  unnamed: Sentence | null = null,
+): readonly string[] => [
+  ...verdictLines(file, report, unnamed),
   ...notProvenLines(notProvenByRecord(report)),
 ];
 
@@ -26,8 +30,13 @@ export function sealedLines(file: string, report: VerificationReport): readonly 
 }
 
 /** Verdict and checks alone. */
-export const verdictLines = (file: string, report: VerificationReport): readonly string[] => [
+export const verdictLines = (
+  file: string,
+  report: VerificationReport,
+  unnamed: Sentence | null = null,
+): readonly string[] => [
   ...headLines(file, report),
+  ...unnamedLines(unnamed),
   ...checkLines(report.checks),
   ...withheldLines(report.withheld),
 ];
@@ -44,6 +53,15 @@ function headLines(file: string, report: VerificationReport): readonly string[] 
         ]),
     ...(figures === '' ? [] : [`  ${safeLine(figures)}`]),
   ];
+}
+
+/** Beside every verdict that rests on a trust list that nobody named. */
+export const unnamedLines = (unnamed: Sentence | null): readonly string[] =>
+  unnamed === null ? [] : [`  ${unnamed()}`];
+
+/** The same for whoever reads JSON: beside it, and not in it. */
+export function warnUnnamed(unnamed: Sentence | null): void {
+  if (unnamed !== null) process.stderr.write(`${unnamed()}\n`);
 }
 
 /** Under every verdict that somebody may rely on. */

@@ -22,18 +22,18 @@ interface ResultsOptions {
 /** Writes what a record holds as joining results, with the torque curves. A record that is not as it was sealed has none. */
 export async function results(file: string, { trust, out = '-' }: ResultsOptions): Promise<ExitCode> {
   const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
-  const { list } = await readersTrust(trust, file);
+  const { list, unnamed } = await readersTrust(trust, file);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const opened = openRecord(bytes);
   if (!opened.ok || !isSoundReport(report)) {
-    process.stderr.write(`${verdictLines(file, report).join('\n')}\n`);
+    process.stderr.write(`${verdictLines(file, report, unnamed).join('\n')}\n`);
     return VERIFICATION[report.verdict].exit;
   }
   const text = jsonText(resultsOf(opened.value.record.entries));
   if (out === '-') process.stdout.write(text);
   else {
     await writeInPlace(out, text);
-    print(verdictLines(file, report));
+    print(verdictLines(file, report, unnamed));
   }
   return VERIFICATION[report.verdict].exit;
 }

@@ -31,10 +31,10 @@ export async function show(file: string, { trust, plain, svg, pull }: ShowOption
   const bytes = await readBytes(file, w`record`, MAX_RECORD_BYTES);
   const opened = openRecord(bytes);
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
-  const { list, fault } = await readersTrust(trust, file);
+  const { list, fault, unnamed } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault())}\n`);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
-  const verdict = verdictLines(file, report);
+  const verdict = verdictLines(file, report, unnamed);
   const { exit } = VERIFICATION[report.verdict];
   const model = modelOf(bytes, opened.value.record);
   const ascii = !speaksUtf8();

@@ -10,14 +10,14 @@ import { type Problem, ProblemError } from '../../problem.ts';
 import { recordsText } from '../../report/package-words.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, unprovenText } from '../../report/words/index.ts';
-import { w } from '../../words/catalogue.ts';
+import { type Sentence, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import type { ReadersPolicy } from './readers-policy.ts';
-import { withheldLines } from './report-lines.ts';
+import { unnamedLines, withheldLines } from './report-lines.ts';
 import { verifyFiles } from './verify-files.ts';
 
 const SUFFIX = '.record.json';
@@ -28,7 +28,12 @@ const SUFFIX = '.record.json';
  */
 export async function verifyFolder(
   folder: string,
-  options: { readonly trust: TrustList; readonly policy: ReadersPolicy | null; readonly json?: true },
+  options: {
+    readonly trust: TrustList;
+    readonly unnamed: Sentence | null;
+    readonly policy: ReadersPolicy | null;
+    readonly json?: true;
+  },
 ): Promise<ExitCode> {
   // With its types, so that nobody is led round by links to folders.
   const found = await readdir(folder, { recursive: true, withFileTypes: true });
@@ -47,7 +52,7 @@ export async function verifyFolder(
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
   const histories = twoHistories(findings);
   if (options.json === true) printJson(verifiedFolder(folder, findings, histories));
-  else print(linesOf(findings, histories));
+  else print([...linesOf(findings, histories), ...unnamedLines(options.unnamed)]);
   return histories.length > 0 ? EXIT.failed : gravest(findings);
 }
 

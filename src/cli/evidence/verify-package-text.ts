@@ -9,13 +9,17 @@ import {
 } from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
 import { unprovenText } from '../../report/words/index.ts';
-import { w } from '../../words/catalogue.ts';
+import { type Sentence, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { someOf } from './package-text.ts';
-import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
+import { checkLines, notProvenLines, unnamedLines, withheldLines } from './report-lines.ts';
 
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
-export function packageLines(folder: string, report: PackageReport): readonly string[] {
+export function packageLines(
+  folder: string,
+  report: PackageReport,
+  unnamed: Sentence | null,
+): readonly string[] {
   const { index, verdict, checks } = report;
   const questions = someOf(
     questionLines(report).map((line) => `    ${safeLine(line)}`),
@@ -27,6 +31,7 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   return [
     `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${safeLine(doubtsIn(checks))}${unproven === '' ? '' : ` ${unproven}`}`,
     `  ${safeLine(packageText(index))}`,
+    ...unnamedLines(unnamed),
     ...checkLines(checks),
     ...withheldLines(report.withheld),
     ...(questions.length === 0 ? [] : [`  ${w`PUT IN QUESTION by what was learned later:`}`, ...questions]),

@@ -12,7 +12,8 @@ import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { folderToRead, pathIn } from './package-folder.ts';
 import { checkReadings } from './package-readings.ts';
-import { readersTrust } from './readers-trust.ts';
+import { type ReadersTrust, readersTrust } from './readers-trust.ts';
+import { warnUnnamed } from './report-lines.ts';
 import { verifyFiles } from './verify-files.ts';
 import { packageLines } from './verify-package-text.ts';
 
@@ -25,10 +26,12 @@ interface PackageOptions {
 
 /** Verifies the package in a folder, its records on all cores. */
 export async function verifyPackageFolder(folder: string, options: PackageOptions): Promise<ExitCode> {
-  const report = await reportOn(folder, options);
+  const trust = await readersTrust(options.trust, folder);
+  const report = await reportOn(folder, options, trust);
   const { verdict, checks, index, withheld, unproven } = report;
   const questioned = index.jobs.filter(({ impacts }) => impacts.length > 0);
-  if (options.json === true)
+  if (options.json === true) {
+    warnUnnamed(trust.unnamed);
     printJson(
       verifiedPackage({
         folder,
@@ -40,12 +43,15 @@ export async function verifyPackageFolder(folder: string, options: PackageOption
         notProven: notProven(report),
       }),
     );
-  else print(packageLines(folder, report));
+  } else print(packageLines(folder, report, trust.unnamed));
   return VERIFICATION[verdict].exitOfMany;
 }
 
-async function reportOn(folder: string, options: PackageOptions): Promise<PackageReport> {
-  const { list: trust, fault: trustFault } = await readersTrust(options.trust, folder);
+async function reportOn(
+  folder: string,
+  options: PackageOptions,
+  { list: trust, fault: trustFault }: ReadersTrust,
+): Promise<PackageReport> {
   const kept = options.kept === undefined ? null : await keptCheckpoint(options.kept);
   return verifyPackage(folderToRead(folder), {
     trust,

@@ -7,7 +7,7 @@ import { ProblemError } from '../../problem.ts';
 import { type HeldPaper, heldPaper, paperCheck } from '../../report/held/paper.ts';
 import { type PaperFile, readPaper } from '../../report/held/pdf-file.ts';
 import { VERIFICATION } from '../../report/verification.ts';
-import { phrases, w } from '../../words/catalogue.ts';
+import { phrases, type Sentence, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedRecord } from '../answers/verify.ts';
 import { drawnPdf } from '../bench/papers.ts';
@@ -24,6 +24,7 @@ export const MAX_PAPER_BYTES = MAX_RECORD_BYTES * 2;
 
 interface PaperOptions {
   readonly trust: TrustList;
+  readonly unnamed: Sentence | null;
   readonly policy: ReadersPolicy | null;
   readonly json?: true;
   readonly time?: string;
@@ -34,7 +35,7 @@ interface PaperOptions {
 export async function verifyPaper(
   path: string,
   pdf: Uint8Array,
-  { trust, policy, json, ...options }: PaperOptions,
+  { trust, unnamed, policy, json, ...options }: PaperOptions,
 ): Promise<ExitCode> {
   const bytes = recordIn(path, readPaper(pdf));
   const time = await trustedTime(bytes, options);
@@ -49,7 +50,7 @@ export async function verifyPaper(
   );
   const held = await heldWith(pdf, bytes, report);
   if (json === true) printJson(verifiedRecord(path, report, held ?? NOT_COMPARED));
-  else print(linesOf(path, report, held));
+  else print(linesOf(path, { report, unnamed }, held));
   return exitOf(report, held);
 }
 
@@ -68,9 +69,13 @@ const NOT_COMPARED = {
   },
 } as const;
 
-function linesOf(path: string, report: VerificationReport, held: HeldPaper | null): readonly string[] {
+function linesOf(
+  path: string,
+  { report, unnamed }: { readonly report: VerificationReport; readonly unnamed: Sentence | null },
+  held: HeldPaper | null,
+): readonly string[] {
   const file = safeLine(path);
-  const inside = reportLines(w`${path}, the record inside`, report);
+  const inside = reportLines(w`${path}, the record inside`, report, unnamed);
   if (held === null) return [`${file}: ${w`Do not rely on this paper.`} ${NOT_COMPARED.detail}`, ...inside];
   return [`${file}: ${HEADLINE[held.outcome]}`, ...checkLines([paperCheck(held)]), ...inside];
 }

@@ -15,7 +15,7 @@ import { laterLogBeside } from './later-log-file.ts';
 import { isPackage } from './package-folder.ts';
 import { byPolicyBeside, readersPolicy } from './readers-policy.ts';
 import { readersTrust } from './readers-trust.ts';
-import { reportLines } from './report-lines.ts';
+import { reportLines, warnUnnamed } from './report-lines.ts';
 import { trustedTime } from './time-stamp.ts';
 import { verifyFolder } from './verify-folder.ts';
 import { verifyPackageFolder } from './verify-package.ts';
@@ -38,14 +38,15 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
     return verifyPackageFolder(path, { ...options, policy: policy?.policy ?? null });
   }
   if (options.kept !== undefined) throw new ProblemError(indexMissing(path));
-  const { list: trust, fault } = await readersTrust(options.trust, path);
+  const { list: trust, fault, unnamed } = await readersTrust(options.trust, path);
   // A policy that names logs says whom the reader trusts.
   const namesLogs = (policy?.policy.logs.length ?? 0) > 0;
   if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault())}\n`);
-  if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
+  if (options.json === true) warnUnnamed(unnamed);
+  if (await isFolder(path)) return verifyFolder(path, { ...options, trust, unnamed, policy });
   const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;
   const bytes = await readBytes(path, w`record`, most);
-  if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, policy });
+  if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, unnamed, policy });
   const time = await trustedTime(bytes, options);
   const report = verifyRecord(
     bytes,
@@ -56,7 +57,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
     byPolicyBeside(policy?.policy ?? null, path),
   );
   if (options.json === true) printJson(verifiedRecord(path, report));
-  else print(reportLines(path, report));
+  else print(reportLines(path, report, unnamed));
   return VERIFICATION[report.verdict].exit;
 }
 

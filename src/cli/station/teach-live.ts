@@ -10,6 +10,7 @@ import type { Sent } from '../../../drivers/teach/observed.ts';
 import type { Taught } from '../../../drivers/teach/teach.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 
 /** Where the device is: a Bluetooth address, or a serial port. */
@@ -59,7 +60,7 @@ async function onAir(options: LiveOptions, dialogue: Dialogue) {
         await subscribeAll(link, (service, characteristic, bytes) =>
           packets.push({ service, characteristic, bytes: Buffer.from(bytes) }),
         );
-        dialogue.say(`Linked with ${device.name === '' ? device.address : device.name}.`);
+        dialogue.say(w`Linked with ${device.name === '' ? device.address : device.name}.`);
         let isDown = false;
         void link.down.then(() => {
           isDown = true;
@@ -126,7 +127,7 @@ async function onPort(options: LiveOptions, dialogue: Dialogue) {
       isDown = true;
     });
     port.listen((bytes) => void pieces.push(Buffer.from(bytes)));
-    dialogue.say(`Listening at ${from}, ${baud} baud.`);
+    dialogue.say(w`Listening at ${from}, ${baud} baud.`);
     await atRest(options, dialogue);
     const rest = pieces.splice(0);
     const link = { kind: 'serial', baud, by: { how: 'sent' } };
@@ -144,8 +145,8 @@ async function onPort(options: LiveOptions, dialogue: Dialogue) {
 async function atRest({ restMs, unit }: LiveOptions, dialogue: Dialogue): Promise<void> {
   await dialogue.ask(
     unitMeasures(unit) === 'torque'
-      ? 'Lay the wrench down. Enter, and leave it untouched. '
-      : 'Close the gauge, or leave it as it is. Enter, and leave it untouched. ',
+      ? w`Lay the wrench down. Enter, and leave it untouched. `
+      : w`Close the gauge, or leave it as it is. Enter, and leave it untouched. `,
   );
   await sleep(restMs);
 }
@@ -160,7 +161,7 @@ async function lesson(options: LiveOptions, dialogue: Dialogue, bench: Bench, re
   for (;;) {
     const figure = await figureOf(
       dialogue,
-      `${growing.figures + 1}. ${ask} Then type what its display showed, in ${unit}: `,
+      w`${growing.figures + 1}. ${ask} Then type what its display showed, in ${unit}: `,
     );
     if (bench.isDown()) throw new ProblemError(gone(from));
     if (figure === 'back') {
@@ -183,7 +184,7 @@ async function figureOf(dialogue: Dialogue, prompt: string): Promise<number | 'b
     if (answer === 'back') return answer;
     if (/^[+-]?\d{1,9}(\.\d{1,9})?$/.test(answer)) return Number(answer);
     dialogue.say(
-      'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.',
+      w`That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.`,
     );
     if (!dialogue.patient) throw new ProblemError(notAFigure(answer));
   }
@@ -191,33 +192,34 @@ async function figureOf(dialogue: Dialogue, prompt: string): Promise<number | 'b
 
 const mistyped = async (dialogue: Dialogue): Promise<boolean> =>
   dialogue.patient &&
-  (await dialogue.ask('Was the last figure mistyped? Type "back" to give it again; Enter ends. ')) === 'back';
+  (await dialogue.ask(w`Was the last figure mistyped? Type "back" to give it again; Enter ends. `)) ===
+    'back';
 
 function linesOf(progress: Progress): readonly string[] {
   if (progress.outcome !== 'more' || progress.fits === null) return [];
   const { fits } = progress;
   return fits.length === 1
-    ? [`One layout explains all of it so far: ${fits[0]}.`]
-    : [`${fits.length} layouts explain all of it so far:`, ...fits.map((fit) => `  ${fit}`)];
+    ? [w`One layout explains all of it so far: ${fits[0] ?? ''}.`]
+    : [w`${fits.length} layouts explain all of it so far:`, ...fits.map((fit) => `  ${fit}`)];
 }
 
 const silent = (where: string): Problem => ({
   code: 'device-silent',
   where,
-  message: 'the device sent nothing while it lay untouched',
-  next: 'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.',
+  message: w`the device sent nothing while it lay untouched`,
+  next: w`Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.`,
 });
 
 const gone = (where: string): Problem => ({
   code: 'link-lost',
   where,
-  message: 'the device has gone in the middle of the lesson',
-  next: 'Keep it near, switched on and charged, and begin again.',
+  message: w`the device has gone in the middle of the lesson`,
+  next: w`Keep it near, switched on and charged, and begin again.`,
 });
 
 const notAFigure = (answer: string): Problem => ({
   code: 'answer-not-valid',
   where: answer.slice(0, 40),
-  message: 'this is not a figure',
-  next: 'Give one line for each question, with the figure of the display.',
+  message: w`this is not a figure`,
+  next: w`Give one line for each question, with the figure of the display.`,
 });

@@ -553,6 +553,12 @@ export const ENTRIES: Entries = {
     'Nicht geschrieben: mehr als ein Aufbau erklärt alles.',
   'Not written. {0}': 'Nicht geschrieben. {0}',
   capture: 'Aufnahme',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'die Charakteristik {0} hat Pakete gesendet, und die Aufnahme führt sie nicht als eine, die sendet',
+  'Record the device again.': 'Das Gerät noch einmal aufnehmen.',
+  'this is no UUID of 4 or 32 digits': 'das ist keine UUID aus 4 oder 32 Ziffern',
+  'this is longer than any serial number': 'das ist länger als jede Seriennummer',
+  'Give it as "plugmark devices scan" shows it.': 'So angeben, wie „plugmark devices scan“ es zeigt.',
   'the capture holds no packets': 'die Aufnahme enthält keine Pakete',
   'Record the device while it lies untouched.': 'Das Gerät aufzeichnen, während es unberührt liegt.',
   '"{0}" is not FIGURE=FILE': '"{0}" ist nicht FIGURE=FILE',
@@ -2021,4 +2027,230 @@ export const ENTRIES: Entries = {
   'the Bluetooth adapter could not be opened': 'der Bluetooth-Adapter konnte nicht geöffnet werden',
   'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
     'Die hier genannte Ursache ansehen, es als anderer Benutzer oder mit einem anderen Adapter versuchen, oder mit den simulierten Werkzeugen arbeiten.',
+  'The tool does not send what its profile says: not taken.':
+    'Das Werkzeug sendet nicht, was sein Profil sagt: nicht genommen.',
+  'Reach the Bluetooth tools with {0} in front of a command.':
+    'Die Bluetooth-Werkzeuge sind mit {0} vor einem Befehl erreichbar.',
+  'on {0}': 'auf {0}',
+  'at {0}': 'unter {0}',
+  '{0}: gone for {1} ms': '{0}: {1} ms lang weg',
+  'something lies here already, and is not overwritten by a socket':
+    'hier liegt schon etwas, und ein Socket überschreibt es nicht',
+  'Name another socket, or remove it.': 'Einen anderen Socket nennen, oder es entfernen.',
+  'no socket can be made here': 'hier kann kein Socket angelegt werden',
+  'Name a socket in a folder that you may write to, such as /tmp.':
+    'Einen Socket in einem Ordner nennen, in den Sie schreiben dürfen, etwa /tmp.',
+  'judges again the jobs that wait for it, and says how all came out':
+    'beurteilt die wartenden Aufträge neu und sagt, wie alle ausgingen',
+  'the samples of a job do not give its verdicts, or it could not be judged':
+    'die Messpunkte eines Auftrags ergeben nicht seine Urteile, oder er ließ sich nicht beurteilen',
+  'how long it is good': 'wie lange es gilt',
+  'of this log alone, as "plugmark archive stations" prints it':
+    'nur dieses Logbuchs, wie "plugmark archive stations" es ausgibt',
+  'whom the token is given to': 'wem das Token gegeben wird',
+  'whose records may be read': 'wessen Protokolle gelesen werden dürfen',
+  'prints a token with which somebody may ask the archive':
+    'gibt ein Token aus, mit dem jemand das Archiv abfragen darf',
+  'lists who may ask the archive, and until when': 'listet auf, wer das Archiv abfragen darf und bis wann',
+  'whom they were given to': 'wem sie gegeben wurden',
+  'whose records he could read': 'wessen Protokolle der Leser lesen konnte',
+  'takes back all tokens of a reader': 'nimmt alle Token eines Lesers zurück',
+  'so many, the newest': 'so viele, die neuesten',
+  'lists what was asked, by whom and when': 'listet auf, was abgefragt wurde, von wem und wann',
+  'write every reading that was judged again, as CSV': 'jeden neu beurteilten Messwert als CSV schreiben',
+  'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"':
+    'die letzte gute Prüfung, wenn die Logbücher sie offen lassen: NUMBER oder "NUMBER of DATE"',
+  'the archive': 'das Archiv',
+  'the serial number of the tool': 'die Seriennummer des Werkzeugs',
+  'judges again, over all stations of an archive, what a tool was used for; records nothing':
+    'beurteilt über alle Arbeitsplätze eines Archivs neu, wofür ein Werkzeug benutzt wurde; zeichnet nichts auf',
+  'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet':
+    'die Antwort als Datei, die auf .csv, .xlsx (eine Arbeitsmappe) oder .parquet endet',
+  'all stations of the archive there, instead of one station':
+    'alle Arbeitsplätze des Archivs dort, statt eines Arbeitsplatzes',
+  'of a serial port: bits a second': 'bei einem seriellen Anschluss: Bits pro Sekunde',
+  'as "devices scan" lists it, or a serial port':
+    'wie "devices scan" es auflistet, oder ein serieller Anschluss',
+  'how long the device is left untouched': 'wie lange das Gerät unberührt bleibt',
+  'its Bluetooth address or its serial port; left out: from captures':
+    'seine Bluetooth-Adresse oder sein serieller Anschluss; weggelassen: aus Aufnahmen',
+  'finds the profile of a device that nobody has documented, from what its display shows':
+    'findet das Profil eines Geräts, das niemand beschrieben hat, aus dem, was seine Anzeige zeigt',
+  'makes the witness cosign a log; a new key of a log retires the one before it':
+    'lässt den Zeugen ein Logbuch gegensignieren; ein neuer Signaturschlüssel eines Logbuchs löst den vorigen ab',
+  'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)':
+    'spielt die Werkzeuge eines Ablaufs: an einem virtuellen Bluetooth-Controller oder an Pseudoterminals (mit socat)',
+  'how long a pseudo-terminal waits before it sends': 'wie lange ein Pseudoterminal wartet, bevor es sendet',
+  'of a capture from a serial port: the name of the pseudo-terminal':
+    'bei einer Aufnahme von einem seriellen Anschluss: der Name des Pseudoterminals',
+  'of a Bluetooth capture: the service that it advertises; the busiest unless given':
+    'bei einer Bluetooth-Aufnahme: der Dienst, den es anzeigt; der meistbenutzte, wenn nicht angegeben',
+  'of a Bluetooth capture: the serial number that the device gives':
+    'bei einer Bluetooth-Aufnahme: die Seriennummer, die das Gerät nennt',
+  'of a Bluetooth capture: the Unix socket of the virtual controller':
+    'bei einer Bluetooth-Aufnahme: der Unix-Socket des virtuellen Controllers',
+  'the capture, of "plugmark devices record"': 'die Aufnahme, von "plugmark devices record"',
+  'plays a capture back as the device that sent it':
+    'spielt eine Aufnahme ab, als das Gerät, das sie gesendet hat',
+  'advertises {0}': 'zeigt {0} an',
+  'neither a device nor captures are named': 'weder ein Gerät noch Aufnahmen sind genannt',
+  'Name the address or the serial port of the device, or give --rest, --figure and --proof.':
+    'Die Adresse oder den seriellen Anschluss des Geräts nennen, oder --rest, --figure und --proof angeben.',
+  'The log {0} is signed by this key from now on; what its key of before signs is not cosigned any more.':
+    'Das Logbuch {0} wird von jetzt an mit diesem Schlüssel signiert; was sein voriger Schlüssel signiert, wird nicht mehr gegensigniert.',
+  'the one before it retired|the # before it retired': {
+    one: 'der vorige abgelöst',
+    other: 'die # vorigen abgelöst',
+  },
+  'key {0} since {1}': 'Schlüssel {0} seit {1}',
+  'this is the key of the witness itself, and nobody is his own witness':
+    'das ist der Schlüssel des Zeugen selbst, und niemand ist sein eigener Zeuge',
+  'Take what "plugmark log vkey" prints at the station.':
+    'Nehmen, was "plugmark log vkey" am Arbeitsplatz ausgibt.',
+  'this key of the log was retired here when a newer one was added, and it does not come back':
+    'dieser Schlüssel des Logbuchs wurde hier abgelöst, als ein neuerer dazukam, und er kommt nicht zurück',
+  'Take the key of now: "plugmark log vkey" at the station. Where the newer one was added by mistake, the station has to make a new key first: plugmark keys rotate':
+    'Den jetzigen Schlüssel nehmen: "plugmark log vkey" am Arbeitsplatz. Wurde der neuere aus Versehen hinzugefügt, muss der Arbeitsplatz zuerst einen neuen Schlüssel erzeugen: plugmark keys rotate',
+  'expected an address such as c2:00:00:00:00:01': 'erwartet wird eine Adresse wie c2:00:00:00:00:01',
+  'expected a name that begins with plugmark-driver-':
+    'erwartet wird ein Name, der mit plugmark-driver- beginnt',
+  'expected a version such as 1.0.0': 'erwartet wird eine Version wie 1.0.0',
+  'expected a JavaScript file of the package': 'erwartet wird eine JavaScript-Datei des Pakets',
+  'expected a figure above 0': 'erwartet wird eine Zahl über 0',
+  'expected a decimal figure in quotes, such as "0.01"':
+    'erwartet wird eine Dezimalzahl in Anführungszeichen, etwa "0.01"',
+  'expected a figure other than 0': 'erwartet wird eine Zahl, die nicht 0 ist',
+  'expected a decimal figure in quotes, such as "0.02"':
+    'erwartet wird eine Dezimalzahl in Anführungszeichen, etwa "0.02"',
+  'expected up to 32 printable characters of ASCII': 'erwartet werden bis zu 32 druckbare ASCII-Zeichen',
+  'expected a UUID of 4 digits, or of 32 with dashes':
+    'erwartet wird eine UUID aus 4 Ziffern, oder aus 32 mit Bindestrichen',
+  'expected whole bytes in hexadecimal digits': 'erwartet werden ganze Bytes in hexadezimalen Ziffern',
+  'expected a UUID in small digits without dashes':
+    'erwartet wird eine UUID in Kleinbuchstaben ohne Bindestriche',
+  'expected as many angles as counts': 'erwartet werden so viele Winkel wie Zählwerte',
+  'expected as many counts as stamps': 'erwartet werden so viele Zählwerte wie Zeitmarken',
+  'below 0 where bit {0} of byte {1} is set': 'unter 0, wo Bit {0} von Byte {1} gesetzt ist',
+  'big end first': 'höchstwertiges Byte zuerst',
+  'little end first': 'niederwertigstes Byte zuerst',
+  '{0} at byte {1} ({2})': '{0} ab Byte {1} ({2})',
+  '{0} samples': '{0} Messpunkte',
+  'Measure a large gap and hold it.': 'Einen großen Elektrodenabstand messen und halten.',
+  'Measure a small gap and hold it.': 'Einen kleinen Elektrodenabstand messen und halten.',
+  'Measure another gap and hold it.': 'Einen anderen Elektrodenabstand messen und halten.',
+  'Pull once against the tightening direction; give that figure with a minus.':
+    'Einmal gegen die Anziehrichtung ziehen; diesen Wert mit einem Minus angeben.',
+  'Pull once more, to any other torque: it proves the profile.':
+    'Noch einmal ziehen, auf irgendein anderes Drehmoment: es beweist das Profil.',
+  'Pull once to a large torque.': 'Einmal auf ein großes Drehmoment ziehen.',
+  'Pull once to a small torque and let go.': 'Einmal auf ein kleines Drehmoment ziehen und loslassen.',
+  '{0} figures did not tell these apart: {1}.': '{0} Werte haben diese nicht unterschieden: {1}.',
+  'A number follows the figures, but bytes {0} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.':
+    'Eine Zahl folgt den Werten, aber die Bytes {0} des Telegramms ändern sich, und nichts erklärt sie. Sie könnten sagen, dass die Zahl nicht zählt; darum wird kein Profil geschrieben.',
+  'Give one more figure, clearly above {0} {1}.': 'Noch einen Wert angeben, deutlich über {0} {1}.',
+  'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.':
+    'Keine Zahl in seinen Telegrammen folgt den Werten. Das Gerät verschlüsselt vielleicht, was es sendet, oder berechnet es auf eine Art, die sich nicht beschreiben lässt.',
+  'No way was found to cut what it sends into frames. It may send too little, or nothing regular.':
+    'Es fand sich kein Weg, was es sendet in Telegramme zu zerlegen. Vielleicht sendet es zu wenig oder nichts Regelmäßiges.',
+  'Pull once against the tightening direction, and give that figure with a minus.':
+    'Einmal gegen die Anziehrichtung ziehen und diesen Wert mit einem Minus angeben.',
+  'The only layout that explains the others ({0}) does not read the figure that was kept back: {1} {2}. Nothing was written.':
+    'Der einzige Aufbau, der die anderen erklärt ({0}), liest den zurückgehaltenen Wert nicht: {1} {2}. Nichts wurde geschrieben.',
+  'Three figures at least are needed, and one to prove it with; there are {0}.':
+    'Mindestens drei Werte sind nötig, und einer, um es zu beweisen; es gibt {0}.',
+  'figure {0} of the line, in {1}': 'Zahl {0} der Zeile, in {1}',
+  'Ask again.': 'Noch einmal abfragen.',
+  'Ask for a shorter time with --from and --to, or for less.':
+    'Mit --from und --to eine kürzere Zeit abfragen, oder weniger.',
+  'Ask whoever runs the archive for one (plugmark archive reader), and give it in {0}.':
+    'Beim Betreiber des Archivs eines erbitten (plugmark archive reader) und es in {0} angeben.',
+  'Bring the program here and at the archive to the same version.':
+    'Das Programm hier und beim Archiv auf dieselbe Version bringen.',
+  'Have it looked at by whoever runs the archive.': 'Den Betreiber des Archivs nachsehen lassen.',
+  'Not in the answer: the newest entries of {0}. Have it looked at by whoever runs the archive: plugmark archive check.':
+    'Nicht in der Antwort: die neuesten Einträge von {0}. Den Betreiber des Archivs nachsehen lassen: plugmark archive check.',
+  'Try again in a minute.': 'In einer Minute noch einmal versuchen.',
+  'its answer broke off': 'seine Antwort brach ab',
+  'the answer would be too long': 'die Antwort wäre zu lang',
+  'the archive did not answer the question: it answered {0}':
+    'das Archiv hat die Frage nicht beantwortet: es antwortete {0}',
+  'the archive does not know the token of this reader, or its time is over':
+    'das Archiv kennt das Token dieses Lesers nicht, oder seine Zeit ist abgelaufen',
+  'too many questions were asked in a short time': 'in kurzer Zeit wurden zu viele Fragen gestellt',
+  'what the archive answered is not what this version of the program reads':
+    'was das Archiv antwortete, ist nicht, was diese Version des Programms liest',
+  '# job judged again|# jobs judged again': {
+    one: '# Auftrag neu beurteilt',
+    other: '# Aufträge neu beurteilt',
+  },
+  'NOT JUDGED: it has more entries or attempts than a record may have':
+    'NICHT BEURTEILT: er hat mehr Einträge oder Versuche, als ein Protokoll haben darf',
+  'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
+    'NICHT BEURTEILT: seine Einträge sind kein Auftrag, den ein Arbeitsplatz schrieb, oder von einer neueren Version des Programms',
+  'NOT JUDGED: no version of the program has rules of that name':
+    'NICHT BEURTEILT: keine Version des Programms hat Regeln dieses Namens',
+  'NOT THE SAME: the samples do not give its event {0} ({1})':
+    'NICHT DIESELBEN: die Messpunkte ergeben nicht sein Ereignis {0} ({1})',
+  'not judged: its rules are of a newer version of the program':
+    'nicht beurteilt: seine Regeln sind von einer neueren Version des Programms',
+  'the same verdicts': 'dieselben Urteile',
+  '{0}, opened in entry {1}: {2}': '{0}, eröffnet in Eintrag {1}: {2}',
+  '{0}: {1}, {2} with the same verdicts': '{0}: {1}, {2} mit denselben Urteilen',
+  'Make another one when its time is over.': 'Ein neues ausgeben, wenn seine Zeit abgelaufen ist.',
+  'Nobody has asked this archive yet.': 'Noch niemand hat dieses Archiv abgefragt.',
+  'Nobody may ask this archive.': 'Niemand darf dieses Archiv abfragen.',
+  'See "plugmark archive readers".': 'Siehe "plugmark archive readers".',
+  'See "plugmark archive stations".': 'Siehe "plugmark archive stations".',
+  'Until {0} whoever has it reads all records of {1}, names and plates with them. There: {2}=TOKEN plugmark ask --archive URL':
+    'Bis {0} liest, wer es hat, alle Protokolle von {1}, mit Namen und Kennzeichen. Dort: {2}=TOKEN plugmark ask --archive URL',
+  '"{0}" has no token': '"{0}" hat kein Token',
+  'a token is good for {0} days at most': 'ein Token gilt höchstens {0} Tage',
+  'all stations': 'alle Arbeitsplätze',
+  'may read': 'darf lesen',
+  'no station of "{0}" has joined': 'von "{0}" ist kein Arbeitsplatz beigetreten',
+  question: 'Frage',
+  reader: 'Leser',
+  tenant: 'Mandant',
+  'that tenant has no such log': 'dieser Mandant hat kein solches Logbuch',
+  'time (UTC)': 'Zeit (UTC)',
+  until: 'bis',
+  '{0} reads nothing more. What was read before is in "plugmark archive reads".':
+    '{0} liest nichts mehr. Was vorher gelesen wurde, steht in "plugmark archive reads".',
+  'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
+    'Bei seinem Betreiber eines erbitten (plugmark archive reader) und es in {0} angeben.',
+  'Token of a reader of {0}: ': 'Token eines Lesers von {0}: ',
+  'an archive answers only whoever has the token of a reader':
+    'ein Archiv antwortet nur dem, der das Token eines Lesers hat',
+  'Reach it with {0} in front of a command. Ctrl-C ends it.':
+    'Erreichbar mit {0} vor einem Befehl. Strg-C beendet es.',
+  'Record the device while it sends.': 'Das Gerät aufzeichnen, während es sendet.',
+  'somebody listens: it plays from the beginning': 'jemand hört zu: es spielt von Anfang an',
+  'the device': 'das Gerät',
+  'the link ended before all was sent': 'die Verbindung endete, bevor alles gesendet war',
+  '{0} at {1}, serial number {2}': '{0} unter {1}, Seriennummer {2}',
+  '{0} on {1}; it sends in {2} s': '{0} auf {1}; es sendet in {2} s',
+  '{0} packets sent': '{0} Pakete gesendet',
+  'Close the gauge, or leave it as it is. Enter, and leave it untouched. ':
+    'Die Lehre schließen oder lassen, wie sie ist. Enter, und sie unberührt lassen. ',
+  'Give one line for each question, with the figure of the display.':
+    'Für jede Frage eine Zeile angeben, mit dem Wert der Anzeige.',
+  'Keep it near, switched on and charged, and begin again.':
+    'Es in der Nähe halten, eingeschaltet und geladen, und von vorn beginnen.',
+  'Lay the wrench down. Enter, and leave it untouched. ':
+    'Den Drehmomentschlüssel hinlegen. Enter, und ihn unberührt lassen. ',
+  'Linked with {0}.': 'Verbunden mit {0}.',
+  'Listening at {0}, {1} baud.': 'Höre auf {0}, {1} Baud.',
+  'One layout explains all of it so far: {0}.': 'Ein Aufbau erklärt bisher alles: {0}.',
+  'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.':
+    'Es einschalten und so einstellen, dass es von selbst sendet. Eines, das nur auf Anfrage sendet, kann nicht angelernt werden.',
+  'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.':
+    'Das ist keine Zahl. Wie auf der Anzeige eingeben, zum Beispiel 25.34; "back" nimmt die letzte zurück.',
+  'Was the last figure mistyped? Type "back" to give it again; Enter ends. ':
+    'War der letzte Wert vertippt? "back" eingeben, um ihn neu anzugeben; Enter beendet. ',
+  'the device has gone in the middle of the lesson': 'das Gerät ist mitten im Anlernen verschwunden',
+  'the device sent nothing while it lay untouched': 'das Gerät sendete nichts, während es unberührt lag',
+  'this is not a figure': 'das ist keine Zahl',
+  '{0} layouts explain all of it so far:': '{0} Aufbauten erklären bisher alles:',
+  '{0}. {1} Then type what its display showed, in {2}: ':
+    '{0}. {1} Dann eingeben, was die Anzeige zeigte, in {2}: ',
 };

@@ -2,6 +2,7 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'it is missing': 'es fehlt',
   'Your policy does not name this log, {0}.': 'Ihre Richtlinie nennt dieses Logbuch nicht, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
     'Kein Signaturschlüssel dieses Logbuchs, den Ihre Richtlinie nennt, hat den Prüfpunkt darin signiert.',
@@ -311,6 +312,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'und {0} weitere: siehe {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     'In diesem Ordner ist keine {0}, also wird niemandem vertraut: mit --trust die angeben, die Sie vom Arbeitsplatz haben.',
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'Die Vertrauensliste ist {0} in dem Ordner, in dem Sie sind: Ihre eigene nur, wenn Sie sie dorthin gelegt haben. Eine andere: --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     'Die Vertrauensliste {0} liegt in einem Paket und begründet kein Vertrauen: mit --trust die angeben, die Sie auf anderem Weg vom Arbeitsplatz haben.',
   'there is no trust list here': 'hier ist keine Vertrauensliste',
@@ -385,7 +388,6 @@ export const ENTRIES: Entries = {
   '{0} does not say of job {1} what its record says':
     '{0} sagt zu Auftrag {1} nicht, was sein Protokoll sagt',
   '{0} has a row of no record here': '{0} hat eine Zeile ohne Protokoll hier',
-  'it is missing': 'sie fehlt',
   'You have given no trust list, so that nobody is trusted.':
     'Sie haben keine Vertrauensliste angegeben, also wird niemandem vertraut.',
   'Invalid input: expected {0}, received {1}': 'Eingabe ungültig: erwartet {0}, erhalten {1}',
@@ -520,4 +522,7 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'der Arbeitsplatz wurde zweimal eingerichtet',
   'the station was never set up': 'der Arbeitsplatz wurde nie eingerichtet',
   'a reading of {0} came before its link': 'ein Messwert von {0} kam vor seiner Verbindung',
+  'this policy lies in a package, and nobody says in his own package whom to trust':
+    'diese Richtlinie liegt in einem Paket, und niemand sagt im eigenen Paket, wem zu vertrauen ist',
+  'Name with --policy one of your own.': 'Mit --policy eine eigene angeben.',
 };

@@ -540,6 +540,12 @@ export const ENTRIES: Entries = {
     'No se escribió: más de una estructura lo explica todo.',
   'Not written. {0}': 'No se escribió. {0}',
   capture: 'captura',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la característica {0} envió paquetes, y la captura no la cita entre las que envían',
+  'Record the device again.': 'Grabe otra vez el dispositivo.',
+  'this is no UUID of 4 or 32 digits': 'esto no es un UUID de 4 o 32 cifras',
+  'this is longer than any serial number': 'esto es más largo que cualquier número de serie',
+  'Give it as "plugmark devices scan" shows it.': 'Indíquelo como lo muestra «plugmark devices scan».',
   'the capture holds no packets': 'la captura no contiene paquetes',
   'Record the device while it lies untouched.': 'Grabe el aparato mientras está en reposo.',
   '"{0}" is not FIGURE=FILE': '"{0}" no es FIGURE=FILE',
@@ -1981,4 +1987,225 @@ export const ENTRIES: Entries = {
   'the Bluetooth adapter could not be opened': 'no se pudo abrir el adaptador Bluetooth',
   'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
     'Mire la causa que se nombra aquí, inténtelo con otro usuario u otro adaptador, o trabaje con las herramientas simuladas.',
+  'The tool does not send what its profile says: not taken.':
+    'La herramienta no envía lo que dice su perfil: no se toma.',
+  'Reach the Bluetooth tools with {0} in front of a command.':
+    'Las herramientas Bluetooth se alcanzan con {0} delante de un comando.',
+  'on {0}': 'en {0}',
+  'at {0}': 'en la dirección {0}',
+  '{0}: gone for {1} ms': '{0}: ausente {1} ms',
+  'something lies here already, and is not overwritten by a socket':
+    'aquí ya hay algo, y un socket no lo sobrescribe',
+  'Name another socket, or remove it.': 'Nombre otro socket, o quítelo.',
+  'no socket can be made here': 'aquí no se puede crear un socket',
+  'Name a socket in a folder that you may write to, such as /tmp.':
+    'Nombre un socket en una carpeta donde pueda escribir, como /tmp.',
+  'judges again the jobs that wait for it, and says how all came out':
+    'vuelve a juzgar las órdenes que lo esperan, y dice qué resultó de todas',
+  'the samples of a job do not give its verdicts, or it could not be judged':
+    'las muestras de una orden no dan sus veredictos, o no se pudo juzgar',
+  'how long it is good': 'cuánto tiempo vale',
+  'of this log alone, as "plugmark archive stations" prints it':
+    'solo de este registro, como lo muestra "plugmark archive stations"',
+  'whom the token is given to': 'a quién se da el token',
+  'whose records may be read': 'de quién se pueden leer las actas',
+  'prints a token with which somebody may ask the archive':
+    'muestra un token con el que alguien puede consultar el archivo central',
+  'lists who may ask the archive, and until when':
+    'lista quién puede consultar el archivo central, y hasta cuándo',
+  'whom they were given to': 'a quién se dieron',
+  'whose records he could read': 'de quién podía leer las actas',
+  'takes back all tokens of a reader': 'retira todos los tokens de un lector',
+  'so many, the newest': 'tantas, las más recientes',
+  'lists what was asked, by whom and when': 'lista qué se consultó, quién y cuándo',
+  'write every reading that was judged again, as CSV': 'escribir cada lectura juzgada de nuevo, como CSV',
+  'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"':
+    'la última comprobación buena, si los registros la dejan abierta: NUMBER o "NUMBER of DATE"',
+  'the archive': 'el archivo central',
+  'the serial number of the tool': 'el número de serie de la herramienta',
+  'judges again, over all stations of an archive, what a tool was used for; records nothing':
+    'vuelve a juzgar, en todos los puestos de un archivo central, aquello para lo que se usó una herramienta; no registra nada',
+  'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet':
+    'la respuesta como archivo que termina en .csv, .xlsx (un libro de cálculo) o .parquet',
+  'all stations of the archive there, instead of one station':
+    'todos los puestos del archivo central que hay allí, en lugar de un puesto',
+  'of a serial port: bits a second': 'de un puerto serie: bits por segundo',
+  'as "devices scan" lists it, or a serial port': 'como lo lista "devices scan", o un puerto serie',
+  'how long the device is left untouched': 'cuánto tiempo se deja el aparato en reposo',
+  'its Bluetooth address or its serial port; left out: from captures':
+    'su dirección Bluetooth o su puerto serie; si se omite: de capturas',
+  'finds the profile of a device that nobody has documented, from what its display shows':
+    'encuentra el perfil de un aparato que nadie ha documentado, a partir de lo que muestra su pantalla',
+  'makes the witness cosign a log; a new key of a log retires the one before it':
+    'hace que el testigo cofirme un registro; una clave nueva de un registro retira la anterior',
+  'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)':
+    'hace funcionar las herramientas de un escenario: en un controlador Bluetooth virtual, o en pseudoterminales (con socat)',
+  'how long a pseudo-terminal waits before it sends': 'cuánto espera un pseudoterminal antes de enviar',
+  'of a capture from a serial port: the name of the pseudo-terminal':
+    'de una captura de un puerto serie: el nombre del pseudoterminal',
+  'of a Bluetooth capture: the service that it advertises; the busiest unless given':
+    'de una captura Bluetooth: el servicio que anuncia; el más activo si no se da',
+  'of a Bluetooth capture: the serial number that the device gives':
+    'de una captura Bluetooth: el número de serie que da el aparato',
+  'of a Bluetooth capture: the Unix socket of the virtual controller':
+    'de una captura Bluetooth: el socket Unix del controlador virtual',
+  'the capture, of "plugmark devices record"': 'la captura, de "plugmark devices record"',
+  'plays a capture back as the device that sent it': 'reproduce una captura como el aparato que la envió',
+  'advertises {0}': 'anuncia {0}',
+  'neither a device nor captures are named': 'no se nombran ni un aparato ni capturas',
+  'Name the address or the serial port of the device, or give --rest, --figure and --proof.':
+    'Nombre la dirección o el puerto serie del aparato, o dé --rest, --figure y --proof.',
+  'The log {0} is signed by this key from now on; what its key of before signs is not cosigned any more.':
+    'El registro {0} se firma con esta clave desde ahora; lo que firme su clave anterior ya no se cofirma.',
+  'the one before it retired|the # before it retired': {
+    one: 'la anterior retirada',
+    other: 'las # anteriores retiradas',
+  },
+  'key {0} since {1}': 'clave {0} desde {1}',
+  'this is the key of the witness itself, and nobody is his own witness':
+    'esta es la clave del propio testigo, y nadie es testigo de sí mismo',
+  'Take what "plugmark log vkey" prints at the station.':
+    'Tome lo que muestra "plugmark log vkey" en el puesto.',
+  'this key of the log was retired here when a newer one was added, and it does not come back':
+    'esta clave del registro se retiró aquí cuando se añadió una más nueva, y no vuelve',
+  'Take the key of now: "plugmark log vkey" at the station. Where the newer one was added by mistake, the station has to make a new key first: plugmark keys rotate':
+    'Tome la clave actual: "plugmark log vkey" en el puesto. Si la más nueva se añadió por error, el puesto tiene que crear primero una clave nueva: plugmark keys rotate',
+  'expected an address such as c2:00:00:00:00:01': 'se espera una dirección como c2:00:00:00:00:01',
+  'expected a name that begins with plugmark-driver-': 'se espera un nombre que empiece por plugmark-driver-',
+  'expected a version such as 1.0.0': 'se espera una versión como 1.0.0',
+  'expected a JavaScript file of the package': 'se espera un archivo JavaScript del paquete',
+  'expected a figure above 0': 'se espera una cifra mayor que 0',
+  'expected a decimal figure in quotes, such as "0.01"':
+    'se espera una cifra decimal entre comillas, como "0.01"',
+  'expected a figure other than 0': 'se espera una cifra distinta de 0',
+  'expected a decimal figure in quotes, such as "0.02"':
+    'se espera una cifra decimal entre comillas, como "0.02"',
+  'expected up to 32 printable characters of ASCII': 'se esperan hasta 32 caracteres ASCII imprimibles',
+  'expected a UUID of 4 digits, or of 32 with dashes': 'se espera un UUID de 4 cifras, o de 32 con guiones',
+  'expected whole bytes in hexadecimal digits': 'se esperan bytes enteros en cifras hexadecimales',
+  'expected a UUID in small digits without dashes': 'se espera un UUID en minúsculas sin guiones',
+  'expected as many angles as counts': 'se esperan tantos ángulos como cuentas',
+  'expected as many counts as stamps': 'se esperan tantas cuentas como marcas de tiempo',
+  'below 0 where bit {0} of byte {1} is set': 'bajo 0 donde el bit {0} del byte {1} está a 1',
+  'big end first': 'byte más significativo primero',
+  'little end first': 'byte menos significativo primero',
+  '{0} at byte {1} ({2})': '{0} en el byte {1} ({2})',
+  '{0} samples': '{0} muestras',
+  'Measure a large gap and hold it.': 'Mida una separación grande y manténgala.',
+  'Measure a small gap and hold it.': 'Mida una separación pequeña y manténgala.',
+  'Measure another gap and hold it.': 'Mida otra separación y manténgala.',
+  'Pull once against the tightening direction; give that figure with a minus.':
+    'Tire una vez en contra del sentido de apriete; dé esa cifra con un menos.',
+  'Pull once more, to any other torque: it proves the profile.':
+    'Tire una vez más, hasta cualquier otro par: demuestra el perfil.',
+  'Pull once to a large torque.': 'Tire una vez hasta un par grande.',
+  'Pull once to a small torque and let go.': 'Tire una vez hasta un par pequeño y suelte.',
+  '{0} figures did not tell these apart: {1}.': '{0} cifras no distinguieron estas: {1}.',
+  'A number follows the figures, but bytes {0} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.':
+    'Un número sigue a las cifras, pero los bytes {0} de la trama cambian y nada los explica. Podrían decir que el número no cuenta, así que no se escribe ningún perfil.',
+  'Give one more figure, clearly above {0} {1}.': 'Dé una cifra más, claramente mayor que {0} {1}.',
+  'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.':
+    'Ningún número de sus tramas sigue a las cifras. Quizá el aparato cifra lo que envía, o lo calcula de un modo que no se puede describir.',
+  'No way was found to cut what it sends into frames. It may send too little, or nothing regular.':
+    'No se halló manera de cortar en tramas lo que envía. Quizá envía muy poco, o nada regular.',
+  'Pull once against the tightening direction, and give that figure with a minus.':
+    'Tire una vez en contra del sentido de apriete, y dé esa cifra con un menos.',
+  'The only layout that explains the others ({0}) does not read the figure that was kept back: {1} {2}. Nothing was written.':
+    'La única estructura que explica las demás ({0}) no lee la cifra que se reservó: {1} {2}. No se escribió nada.',
+  'Three figures at least are needed, and one to prove it with; there are {0}.':
+    'Se necesitan al menos tres cifras, y una para demostrarlo; hay {0}.',
+  'figure {0} of the line, in {1}': 'cifra {0} de la línea, en {1}',
+  'Ask again.': 'Consulte de nuevo.',
+  'Ask for a shorter time with --from and --to, or for less.':
+    'Pida un tiempo más corto con --from y --to, o menos.',
+  'Ask whoever runs the archive for one (plugmark archive reader), and give it in {0}.':
+    'Pida uno a quien lleva el archivo central (plugmark archive reader), y delo en {0}.',
+  'Bring the program here and at the archive to the same version.':
+    'Ponga el programa de aquí y el del archivo central en la misma versión.',
+  'Have it looked at by whoever runs the archive.': 'Haga que lo revise quien lleva el archivo central.',
+  'Not in the answer: the newest entries of {0}. Have it looked at by whoever runs the archive: plugmark archive check.':
+    'No está en la respuesta: las entradas más recientes de {0}. Haga que lo revise quien lleva el archivo central: plugmark archive check.',
+  'Try again in a minute.': 'Inténtelo de nuevo dentro de un minuto.',
+  'its answer broke off': 'su respuesta se cortó',
+  'the answer would be too long': 'la respuesta sería demasiado larga',
+  'the archive did not answer the question: it answered {0}':
+    'el archivo central no contestó a la pregunta: respondió {0}',
+  'the archive does not know the token of this reader, or its time is over':
+    'el archivo central no conoce el token de este lector, o ya caducó',
+  'too many questions were asked in a short time': 'se hicieron demasiadas preguntas en poco tiempo',
+  'what the archive answered is not what this version of the program reads':
+    'lo que respondió el archivo central no es lo que lee esta versión del programa',
+  '# job judged again|# jobs judged again': {
+    one: '# orden juzgada de nuevo',
+    other: '# órdenes juzgadas de nuevo',
+  },
+  'NOT JUDGED: it has more entries or attempts than a record may have':
+    'NO JUZGADA: tiene más entradas o intentos de los que puede tener un acta',
+  'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
+    'NO JUZGADA: sus entradas no son una orden que escribiera un puesto, o son de una versión más nueva del programa',
+  'NOT JUDGED: no version of the program has rules of that name':
+    'NO JUZGADA: ninguna versión del programa tiene reglas con ese nombre',
+  'NOT THE SAME: the samples do not give its event {0} ({1})':
+    'NO LOS MISMOS: las muestras no dan su suceso {0} ({1})',
+  'not judged: its rules are of a newer version of the program':
+    'no juzgada: sus reglas son de una versión más nueva del programa',
+  'the same verdicts': 'los mismos veredictos',
+  '{0}, opened in entry {1}: {2}': '{0}, abierta en la entrada {1}: {2}',
+  '{0}: {1}, {2} with the same verdicts': '{0}: {1}, {2} con los mismos veredictos',
+  'Make another one when its time is over.': 'Cree otro cuando haya caducado.',
+  'Nobody has asked this archive yet.': 'Aún nadie ha consultado este archivo central.',
+  'Nobody may ask this archive.': 'Nadie puede consultar este archivo central.',
+  'See "plugmark archive readers".': 'Vea "plugmark archive readers".',
+  'See "plugmark archive stations".': 'Vea "plugmark archive stations".',
+  'Until {0} whoever has it reads all records of {1}, names and plates with them. There: {2}=TOKEN plugmark ask --archive URL':
+    'Hasta el {0} quien lo tenga lee todas las actas de {1}, con nombres y matrículas. Allí: {2}=TOKEN plugmark ask --archive URL',
+  '"{0}" has no token': '"{0}" no tiene token',
+  'a token is good for {0} days at most': 'un token vale como mucho {0} días',
+  'all stations': 'todos los puestos',
+  'may read': 'puede leer',
+  'no station of "{0}" has joined': 'no se ha unido ningún puesto de "{0}"',
+  question: 'pregunta',
+  reader: 'lector',
+  tenant: 'inquilino',
+  'that tenant has no such log': 'ese inquilino no tiene tal registro',
+  'time (UTC)': 'hora (UTC)',
+  until: 'hasta',
+  '{0} reads nothing more. What was read before is in "plugmark archive reads".':
+    '{0} ya no lee nada. Lo que leyó antes está en "plugmark archive reads".',
+  'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
+    'Pida uno a quien lo lleva (plugmark archive reader), y delo en {0}.',
+  'Token of a reader of {0}: ': 'Token de un lector de {0}: ',
+  'an archive answers only whoever has the token of a reader':
+    'un archivo central solo responde a quien tiene el token de un lector',
+  'Reach it with {0} in front of a command. Ctrl-C ends it.':
+    'Se alcanza con {0} delante de un comando. Ctrl-C lo termina.',
+  'Record the device while it sends.': 'Grabe el aparato mientras envía.',
+  'somebody listens: it plays from the beginning': 'alguien escucha: se reproduce desde el principio',
+  'the device': 'el aparato',
+  'the link ended before all was sent': 'el enlace terminó antes de enviarlo todo',
+  '{0} at {1}, serial number {2}': '{0} en la dirección {1}, número de serie {2}',
+  '{0} on {1}; it sends in {2} s': '{0} en {1}; envía dentro de {2} s',
+  '{0} packets sent': '{0} paquetes enviados',
+  'Close the gauge, or leave it as it is. Enter, and leave it untouched. ':
+    'Cierre el calibre, o déjelo como está. Enter, y no lo toque. ',
+  'Give one line for each question, with the figure of the display.':
+    'Dé una línea por cada pregunta, con la cifra de la pantalla.',
+  'Keep it near, switched on and charged, and begin again.':
+    'Téngalo cerca, encendido y cargado, y empiece de nuevo.',
+  'Lay the wrench down. Enter, and leave it untouched. ': 'Deje la llave en reposo. Enter, y no la toque. ',
+  'Linked with {0}.': 'Enlazado con {0}.',
+  'Listening at {0}, {1} baud.': 'Escuchando en {0}, {1} baudios.',
+  'One layout explains all of it so far: {0}.': 'Una estructura lo explica todo hasta ahora: {0}.',
+  'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.':
+    'Enciéndalo y ajústelo para que envíe por sí mismo. A uno que solo envía lo que se le pide no se le puede tomar el perfil.',
+  'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.':
+    'Eso no es una cifra. Escríbala como la mostró la pantalla, por ejemplo 25.34; "back" retira la última.',
+  'Was the last figure mistyped? Type "back" to give it again; Enter ends. ':
+    '¿Se escribió mal la última cifra? Escriba "back" para darla otra vez; Enter termina. ',
+  'the device has gone in the middle of the lesson': 'el aparato desapareció en mitad del aprendizaje',
+  'the device sent nothing while it lay untouched': 'el aparato no envió nada mientras estaba en reposo',
+  'this is not a figure': 'esto no es una cifra',
+  '{0} layouts explain all of it so far:': '{0} estructuras lo explican todo hasta ahora:',
+  '{0}. {1} Then type what its display showed, in {2}: ':
+    '{0}. {1} Luego escriba lo que mostró su pantalla, en {2}: ',
 };

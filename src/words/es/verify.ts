@@ -2,6 +2,7 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'it is missing': 'falta',
   'Your policy does not name this log, {0}.': 'Su política no nombra este registro, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
     'Ninguna clave de este registro que nombre su política firmó el punto de control que contiene.',
@@ -303,6 +304,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'y {0} más: ver {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     'No hay {0} en esta carpeta, así que no se confía en nadie: dar con --trust el que le entregó el puesto.',
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'La lista de confianza es {0} de la carpeta en la que está: es la suya solo si la puso usted ahí. Otra: --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     'La lista de confianza {0} está en un paquete y no da ninguna confianza: dar con --trust la que el puesto le entregó por otra vía.',
   'there is no trust list here': 'aquí no hay ninguna lista de confianza',
@@ -376,7 +379,6 @@ export const ENTRIES: Entries = {
   "{0} is not what the station's entries give": '{0} no es lo que dan las entradas del puesto',
   '{0} does not say of job {1} what its record says': '{0} no dice de la orden {1} lo que dice su acta',
   '{0} has a row of no record here': '{0} tiene una fila sin acta aquí',
-  'it is missing': 'falta',
   'You have given no trust list, so that nobody is trusted.':
     'No ha dado ninguna lista de confianza, así que no se confía en nadie.',
   'Invalid input: expected {0}, received {1}': 'Entrada no válida: se esperaba {0}, se recibió {1}',
@@ -508,4 +510,7 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'el puesto se configuró dos veces',
   'the station was never set up': 'el puesto nunca se configuró',
   'a reading of {0} came before its link': 'una lectura de {0} llegó antes de su enlace',
+  'this policy lies in a package, and nobody says in his own package whom to trust':
+    'esta política está en un paquete, y nadie dice en su propio paquete en quién confiar',
+  'Name with --policy one of your own.': 'Dé con --policy una propia.',
 };

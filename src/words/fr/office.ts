@@ -544,6 +544,12 @@ export const ENTRIES: Entries = {
     "Pas écrit : plus d'une structure explique le tout.",
   'Not written. {0}': 'Pas écrit. {0}',
   capture: 'capture',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la caractéristique {0} a envoyé des paquets, et la capture ne la cite pas parmi celles qui envoient',
+  'Record the device again.': 'Enregistrer l’appareil encore une fois.',
+  'this is no UUID of 4 or 32 digits': 'ce n’est pas un UUID de 4 ou 32 chiffres',
+  'this is longer than any serial number': 'c’est plus long que tout numéro de série',
+  'Give it as "plugmark devices scan" shows it.': 'L’indiquer comme « plugmark devices scan » l’affiche.',
   'the capture holds no packets': 'la capture ne contient aucun paquet',
   'Record the device while it lies untouched.': "Enregistrer l'appareil au repos.",
   '"{0}" is not FIGURE=FILE': '"{0}" n\'est pas FIGURE=FILE',
@@ -1988,4 +1994,227 @@ export const ENTRIES: Entries = {
   'the Bluetooth adapter could not be opened': "l'adaptateur Bluetooth n'a pas pu être ouvert",
   'Look at the cause named here, try again as another user or with another adapter, or run with the simulated tools.':
     'Regarder la cause nommée ici, réessayer avec un autre utilisateur ou un autre adaptateur, ou travailler avec les outils simulés.',
+  'The tool does not send what its profile says: not taken.':
+    "L'outil n'envoie pas ce que dit son profil : pas pris.",
+  'Reach the Bluetooth tools with {0} in front of a command.':
+    'Atteindre les outils Bluetooth avec {0} devant une commande.',
+  'on {0}': 'sur {0}',
+  'at {0}': "à l'adresse {0}",
+  '{0}: gone for {1} ms': '{0} : absent pendant {1} ms',
+  'something lies here already, and is not overwritten by a socket':
+    "quelque chose est déjà là, et un socket ne l'écrase pas",
+  'Name another socket, or remove it.': "Nommer un autre socket, ou l'enlever.",
+  'no socket can be made here': 'aucun socket ne peut être créé ici',
+  'Name a socket in a folder that you may write to, such as /tmp.':
+    'Nommer un socket dans un dossier où vous pouvez écrire, comme /tmp.',
+  'judges again the jobs that wait for it, and says how all came out':
+    'juge à nouveau les ordres en attente, et dit ce que tous ont donné',
+  'the samples of a job do not give its verdicts, or it could not be judged':
+    "les échantillons d'un ordre ne donnent pas ses verdicts, ou il n'a pas pu être jugé",
+  'how long it is good': 'sa durée de validité',
+  'of this log alone, as "plugmark archive stations" prints it':
+    'de ce seul journal, comme "plugmark archive stations" l\'affiche',
+  'whom the token is given to': 'à qui le jeton est donné',
+  'whose records may be read': 'de qui les relevés peuvent être lus',
+  'prints a token with which somebody may ask the archive':
+    "affiche un jeton avec lequel quelqu'un peut interroger l'archive",
+  'lists who may ask the archive, and until when': "liste qui peut interroger l'archive, et jusqu'à quand",
+  'whom they were given to': 'à qui ils ont été donnés',
+  'whose records he could read': 'de qui il pouvait lire les relevés',
+  'takes back all tokens of a reader': "retire tous les jetons d'un lecteur",
+  'so many, the newest': 'autant, les plus récentes',
+  'lists what was asked, by whom and when': 'liste ce qui a été demandé, par qui et quand',
+  'write every reading that was judged again, as CSV': 'écrire chaque valeur jugée à nouveau, en CSV',
+  'the last good check, if the logs leave it open: NUMBER or "NUMBER of DATE"':
+    'la dernière bonne vérification, si les journaux la laissent ouverte : NUMBER ou "NUMBER of DATE"',
+  'the archive': "l'archive",
+  'the serial number of the tool': "le numéro de série de l'outil",
+  'judges again, over all stations of an archive, what a tool was used for; records nothing':
+    "juge à nouveau, sur tous les postes d'une archive, ce à quoi un outil a servi ; n'enregistre rien",
+  'the answer as a file that ends in .csv, .xlsx (a workbook) or .parquet':
+    'la réponse en un fichier qui finit par .csv, .xlsx (un classeur) ou .parquet',
+  'all stations of the archive there, instead of one station':
+    "tous les postes de l'archive qui s'y trouve, au lieu d'un poste",
+  'of a serial port: bits a second': "d'un port série : bits par seconde",
+  'as "devices scan" lists it, or a serial port': 'comme "devices scan" le liste, ou un port série',
+  'how long the device is left untouched': "combien de temps l'appareil reste au repos",
+  'its Bluetooth address or its serial port; left out: from captures':
+    'son adresse Bluetooth ou son port série ; si omis : à partir de captures',
+  'finds the profile of a device that nobody has documented, from what its display shows':
+    "trouve le profil d'un appareil que personne n'a documenté, d'après ce que montre son écran",
+  'makes the witness cosign a log; a new key of a log retires the one before it':
+    "fait cosigner un journal par le témoin ; une nouvelle clé d'un journal retire la précédente",
+  'plays the tools of a scenario: on a virtual Bluetooth controller, or on pseudo-terminals (with socat)':
+    "joue les outils d'un scénario : sur un contrôleur Bluetooth virtuel, ou sur des pseudo-terminaux (avec socat)",
+  'how long a pseudo-terminal waits before it sends':
+    "combien de temps un pseudo-terminal attend avant d'envoyer",
+  'of a capture from a serial port: the name of the pseudo-terminal':
+    "d'une capture d'un port série : le nom du pseudo-terminal",
+  'of a Bluetooth capture: the service that it advertises; the busiest unless given':
+    "d'une capture Bluetooth : le service qu'il annonce ; le plus actif si omis",
+  'of a Bluetooth capture: the serial number that the device gives':
+    "d'une capture Bluetooth : le numéro de série que donne l'appareil",
+  'of a Bluetooth capture: the Unix socket of the virtual controller':
+    "d'une capture Bluetooth : le socket Unix du contrôleur virtuel",
+  'the capture, of "plugmark devices record"': 'la capture, de "plugmark devices record"',
+  'plays a capture back as the device that sent it': "rejoue une capture comme l'appareil qui l'a envoyée",
+  'advertises {0}': 'annonce {0}',
+  'neither a device nor captures are named': 'ni appareil ni captures ne sont nommés',
+  'Name the address or the serial port of the device, or give --rest, --figure and --proof.':
+    "Nommer l'adresse ou le port série de l'appareil, ou donner --rest, --figure et --proof.",
+  'The log {0} is signed by this key from now on; what its key of before signs is not cosigned any more.':
+    "Le journal {0} est signé par cette clé à partir de maintenant ; ce que signe sa clé d'avant n'est plus cosigné.",
+  'the one before it retired|the # before it retired': {
+    one: 'la précédente retirée',
+    other: 'les # précédentes retirées',
+  },
+  'key {0} since {1}': 'clé {0} depuis {1}',
+  'this is the key of the witness itself, and nobody is his own witness':
+    "c'est la clé du témoin lui-même, et personne n'est son propre témoin",
+  'Take what "plugmark log vkey" prints at the station.':
+    'Prendre ce que "plugmark log vkey" affiche au poste.',
+  'this key of the log was retired here when a newer one was added, and it does not come back':
+    'cette clé du journal a été retirée ici quand une plus récente a été ajoutée, et elle ne revient pas',
+  'Take the key of now: "plugmark log vkey" at the station. Where the newer one was added by mistake, the station has to make a new key first: plugmark keys rotate':
+    'Prendre la clé actuelle : "plugmark log vkey" au poste. Si la plus récente a été ajoutée par erreur, le poste doit d\'abord créer une nouvelle clé : plugmark keys rotate',
+  'expected an address such as c2:00:00:00:00:01': 'attendu : une adresse comme c2:00:00:00:00:01',
+  'expected a name that begins with plugmark-driver-': 'attendu : un nom qui commence par plugmark-driver-',
+  'expected a version such as 1.0.0': 'attendu : une version comme 1.0.0',
+  'expected a JavaScript file of the package': 'attendu : un fichier JavaScript du paquet',
+  'expected a figure above 0': 'attendu : un nombre au-dessus de 0',
+  'expected a decimal figure in quotes, such as "0.01"':
+    'attendu : un nombre décimal entre guillemets, comme "0.01"',
+  'expected a figure other than 0': 'attendu : un nombre autre que 0',
+  'expected a decimal figure in quotes, such as "0.02"':
+    'attendu : un nombre décimal entre guillemets, comme "0.02"',
+  'expected up to 32 printable characters of ASCII': "attendu : jusqu'à 32 caractères ASCII imprimables",
+  'expected a UUID of 4 digits, or of 32 with dashes':
+    'attendu : un UUID de 4 chiffres, ou de 32 avec tirets',
+  'expected whole bytes in hexadecimal digits': 'attendu : des octets entiers en chiffres hexadécimaux',
+  'expected a UUID in small digits without dashes': 'attendu : un UUID en minuscules sans tirets',
+  'expected as many angles as counts': "attendu : autant d'angles que de comptes",
+  'expected as many counts as stamps': 'attendu : autant de comptes que de marques de temps',
+  'below 0 where bit {0} of byte {1} is set': "sous 0 où le bit {0} de l'octet {1} est à 1",
+  'big end first': "octet de poids fort d'abord",
+  'little end first': "octet de poids faible d'abord",
+  '{0} at byte {1} ({2})': "{0} à l'octet {1} ({2})",
+  '{0} samples': '{0} échantillons',
+  'Measure a large gap and hold it.': 'Mesurer un grand écartement et tenir.',
+  'Measure a small gap and hold it.': 'Mesurer un petit écartement et tenir.',
+  'Measure another gap and hold it.': 'Mesurer un autre écartement et tenir.',
+  'Pull once against the tightening direction; give that figure with a minus.':
+    'Tirer une fois contre le sens de serrage ; donner cette valeur avec un moins.',
+  'Pull once more, to any other torque: it proves the profile.':
+    "Tirer encore une fois, à n'importe quel autre couple : il prouve le profil.",
+  'Pull once to a large torque.': "Tirer une fois jusqu'à un grand couple.",
+  'Pull once to a small torque and let go.': "Tirer une fois jusqu'à un petit couple et relâcher.",
+  '{0} figures did not tell these apart: {1}.': "{0} valeurs n'ont pas départagé ceux-ci : {1}.",
+  'A number follows the figures, but bytes {0} of the frame change and nothing explains them. They could say that the number does not count, so no profile is written.':
+    "Un nombre suit les valeurs, mais les octets {0} de la trame changent et rien ne les explique. Ils pourraient dire que le nombre ne compte pas ; aucun profil n'est donc écrit.",
+  'Give one more figure, clearly above {0} {1}.':
+    'Donner une valeur de plus, nettement au-dessus de {0} {1}.',
+  'No number in its frames follows the figures. The device may encrypt what it sends, or compute it in a way that cannot be described.':
+    "Aucun nombre dans ses trames ne suit les valeurs. L'appareil chiffre peut-être ce qu'il envoie, ou le calcule d'une façon qui ne peut pas être décrite.",
+  'No way was found to cut what it sends into frames. It may send too little, or nothing regular.':
+    "Aucun moyen n'a été trouvé de découper en trames ce qu'il envoie. Il envoie peut-être trop peu, ou rien de régulier.",
+  'Pull once against the tightening direction, and give that figure with a minus.':
+    'Tirer une fois contre le sens de serrage, et donner cette valeur avec un moins.',
+  'The only layout that explains the others ({0}) does not read the figure that was kept back: {1} {2}. Nothing was written.':
+    "La seule structure qui explique les autres ({0}) ne lit pas la valeur gardée pour la preuve : {1} {2}. Rien n'a été écrit.",
+  'Three figures at least are needed, and one to prove it with; there are {0}.':
+    'Il faut au moins trois valeurs, et une pour la preuve ; il y en a {0}.',
+  'figure {0} of the line, in {1}': 'nombre {0} de la ligne, en {1}',
+  'Ask again.': 'Demander de nouveau.',
+  'Ask for a shorter time with --from and --to, or for less.':
+    'Demander une période plus courte avec --from et --to, ou moins.',
+  'Ask whoever runs the archive for one (plugmark archive reader), and give it in {0}.':
+    "En demander un à qui tient l'archive (plugmark archive reader), et le donner dans {0}.",
+  'Bring the program here and at the archive to the same version.':
+    "Mettre le programme ici et celui de l'archive à la même version.",
+  'Have it looked at by whoever runs the archive.': "Le faire examiner par qui tient l'archive.",
+  'Not in the answer: the newest entries of {0}. Have it looked at by whoever runs the archive: plugmark archive check.':
+    "Pas dans la réponse : les entrées les plus récentes de {0}. Faire examiner par qui tient l'archive : plugmark archive check.",
+  'Try again in a minute.': 'Réessayer dans une minute.',
+  'its answer broke off': "sa réponse s'est interrompue",
+  'the answer would be too long': 'la réponse serait trop longue',
+  'the archive did not answer the question: it answered {0}':
+    "l'archive n'a pas répondu à la question : elle a répondu {0}",
+  'the archive does not know the token of this reader, or its time is over':
+    "l'archive ne connaît pas le jeton de ce lecteur, ou il a expiré",
+  'too many questions were asked in a short time': 'trop de questions ont été posées en peu de temps',
+  'what the archive answered is not what this version of the program reads':
+    "ce que l'archive a répondu n'est pas ce que lit cette version du programme",
+  '# job judged again|# jobs judged again': {
+    one: '# ordre jugé à nouveau',
+    other: '# ordres jugés à nouveau',
+  },
+  'NOT JUDGED: it has more entries or attempts than a record may have':
+    "PAS JUGÉ : il a plus d'entrées ou d'essais qu'un relevé ne peut en avoir",
+  'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
+    "PAS JUGÉ : ses entrées ne sont pas un ordre qu'un poste a écrit, ou sont d'une version plus récente du programme",
+  'NOT JUDGED: no version of the program has rules of that name':
+    "PAS JUGÉ : aucune version du programme n'a de règles de ce nom",
+  'NOT THE SAME: the samples do not give its event {0} ({1})':
+    'PAS LES MÊMES : les échantillons ne donnent pas son événement {0} ({1})',
+  'not judged: its rules are of a newer version of the program':
+    "pas jugé : ses règles sont d'une version plus récente du programme",
+  'the same verdicts': 'les mêmes verdicts',
+  '{0}, opened in entry {1}: {2}': "{0}, ouvert à l'entrée {1} : {2}",
+  '{0}: {1}, {2} with the same verdicts': '{0} : {1}, {2} avec les mêmes verdicts',
+  'Make another one when its time is over.': 'En faire un autre quand il aura expiré.',
+  'Nobody has asked this archive yet.': "Personne n'a encore interrogé cette archive.",
+  'Nobody may ask this archive.': 'Personne ne peut interroger cette archive.',
+  'See "plugmark archive readers".': 'Voir "plugmark archive readers".',
+  'See "plugmark archive stations".': 'Voir "plugmark archive stations".',
+  'Until {0} whoever has it reads all records of {1}, names and plates with them. There: {2}=TOKEN plugmark ask --archive URL':
+    "Jusqu'au {0}, qui l'a lit tous les relevés de {1}, noms et plaques compris. Là-bas : {2}=TOKEN plugmark ask --archive URL",
+  '"{0}" has no token': '"{0}" n\'a pas de jeton',
+  'a token is good for {0} days at most': 'un jeton vaut au plus {0} jours',
+  'all stations': 'tous les postes',
+  'may read': 'peut lire',
+  'no station of "{0}" has joined': 'aucun poste de "{0}" n\'a rejoint',
+  question: 'question',
+  reader: 'lecteur',
+  tenant: 'locataire',
+  'that tenant has no such log': "ce locataire n'a pas de tel journal",
+  'time (UTC)': 'heure (UTC)',
+  until: "jusqu'au",
+  '{0} reads nothing more. What was read before is in "plugmark archive reads".':
+    '{0} ne lit plus rien. Ce qui a été lu avant est dans "plugmark archive reads".',
+  'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
+    'En demander un à qui la tient (plugmark archive reader), et le donner dans {0}.',
+  'Token of a reader of {0}: ': "Jeton d'un lecteur de {0} : ",
+  'an archive answers only whoever has the token of a reader':
+    "une archive ne répond qu'à qui a le jeton d'un lecteur",
+  'Reach it with {0} in front of a command. Ctrl-C ends it.':
+    "L'atteindre avec {0} devant une commande. Ctrl-C y met fin.",
+  'Record the device while it sends.': "Enregistrer l'appareil pendant qu'il envoie.",
+  'somebody listens: it plays from the beginning': "quelqu'un écoute : lecture depuis le début",
+  'the device': "l'appareil",
+  'the link ended before all was sent': 'la liaison a pris fin avant que tout soit envoyé',
+  '{0} at {1}, serial number {2}': "{0} à l'adresse {1}, numéro de série {2}",
+  '{0} on {1}; it sends in {2} s': '{0} sur {1} ; envoi dans {2} s',
+  '{0} packets sent': '{0} paquets envoyés',
+  'Close the gauge, or leave it as it is. Enter, and leave it untouched. ':
+    'Fermer la jauge, ou la laisser telle quelle. Enter, et ne pas y toucher. ',
+  'Give one line for each question, with the figure of the display.':
+    "Donner une ligne pour chaque question, avec la valeur de l'écran.",
+  'Keep it near, switched on and charged, and begin again.':
+    'Le garder près, allumé et chargé, et recommencer.',
+  'Lay the wrench down. Enter, and leave it untouched. ': 'Poser la clé. Enter, et ne pas y toucher. ',
+  'Linked with {0}.': 'Lié à {0}.',
+  'Listening at {0}, {1} baud.': 'Écoute sur {0}, {1} bauds.',
+  'One layout explains all of it so far: {0}.': "Une structure explique le tout jusqu'ici : {0}.",
+  'Switch it on and set it to send by itself. One that sends only what it is asked for cannot be taught.':
+    "L'allumer et le régler pour qu'il envoie de lui-même. Un appareil qui n'envoie que sur demande ne peut pas être appris.",
+  'That is not a figure. Type it as the display showed it, for example 25.34; "back" takes the last one back.':
+    "Ce n'est pas un nombre. Le saisir comme l'écran l'a montré, par exemple 25.34 ; \"back\" retire le dernier.",
+  'Was the last figure mistyped? Type "back" to give it again; Enter ends. ':
+    'La dernière valeur est-elle une faute de frappe ? Saisir "back" pour la redonner ; Enter termine. ',
+  'the device has gone in the middle of the lesson': "l'appareil a disparu au milieu de l'apprentissage",
+  'the device sent nothing while it lay untouched': "l'appareil n'a rien envoyé au repos",
+  'this is not a figure': "ce n'est pas un nombre",
+  '{0} layouts explain all of it so far:': "{0} structures expliquent le tout jusqu'ici :",
+  '{0}. {1} Then type what its display showed, in {2}: ':
+    '{0}. {1} Puis saisir ce que son écran a montré, en {2} : ',
 };

@@ -2,6 +2,7 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'it is missing': 'il manque',
   'Your policy does not name this log, {0}.': 'Votre politique ne nomme pas ce journal, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
     "Aucune clé de ce journal nommée par votre politique n'a signé le point de contrôle à l'intérieur.",
@@ -302,6 +303,8 @@ export const ENTRIES: Entries = {
   'and {0} more: see {1}': 'et {0} de plus : voir {1}',
   'There is no {0} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.':
     "Il n'y a pas de {0} dans ce dossier, si bien que personne n'est fiable : donner avec --trust celui que le poste vous a remis.",
+  'The trust list is {0} of the folder that you are in: yours only if you put it there. Another one: --trust.':
+    'La liste de confiance est {0} du dossier où vous êtes : la vôtre seulement si c’est vous qui l’y avez mise. Une autre : --trust.',
   'The trust list {0} lies in a package and is no trust: name with --trust the one that the station gave you by another way.':
     "La liste de confiance {0} est dans un paquet et n'inspire aucune confiance : donner avec --trust celle que le poste vous a remise par une autre voie.",
   'there is no trust list here': "il n'y a pas de liste de confiance ici",
@@ -376,7 +379,6 @@ export const ENTRIES: Entries = {
   "{0} is not what the station's entries give": "{0} n'est pas ce que donnent les entrées du poste",
   '{0} does not say of job {1} what its record says': "{0} ne dit pas de l'ordre {1} ce que dit son relevé",
   '{0} has a row of no record here': '{0} a une ligne sans relevé ici',
-  'it is missing': 'il manque',
   'You have given no trust list, so that nobody is trusted.':
     "Vous n'avez donné aucune liste de confiance, si bien que personne n'est fiable.",
   'Invalid input: expected {0}, received {1}': 'Entrée non valable : attendu {0}, reçu {1}',
@@ -507,4 +509,7 @@ export const ENTRIES: Entries = {
   'the station was set up twice': 'le poste a été installé deux fois',
   'the station was never set up': "le poste n'a jamais été installé",
   'a reading of {0} came before its link': 'une mesure de {0} est venue avant sa liaison',
+  'this policy lies in a package, and nobody says in his own package whom to trust':
+    'cette politique est dans un paquet, et personne ne dit dans son propre paquet à qui se fier',
+  'Name with --policy one of your own.': 'Nommer avec --policy une politique à vous.',
 };

@@ -16,7 +16,7 @@ import { toBase64url } from '../../../src/evidence/platform/bytes.ts';
 import type { PrivateKey } from '../../../src/evidence/platform/signature.ts';
 import { openRecord } from '../../../src/evidence/record.ts';
 import { indexBytes, type PackageIndex, signIndex } from '../../../src/package/format.ts';
-import { problemOf, said } from '../answers.ts';
+import { problemOf, said, typed } from '../answers.ts';
 import { auditStation, CAR, scopeOf } from '../audit/audit-station.ts';
 
 const CHECKPOINT = 'kept.checkpoint';
@@ -64,6 +64,25 @@ describe('a package before a wary reader', () => {
     expect((await verified({ trust: link })).value).toBe(3);
     expect((await verified({ trust: copy })).value).toBe(0);
     expect(readFileSync(join(out, 'READ-ME.txt'), 'utf8')).toContain('--trust YOUR-LIST');
+  });
+
+  it('says whose the list is that nobody named: in a folder that was sent, it is the sender who put it there', async () => {
+    const whose =
+      'The trust list is trusted-keys.json of the folder that you are in: yours only if you put it there.';
+    await make();
+    await said(() => papersAgain('J-1', station.scope()));
+    const sent = { cwd: station.data };
+    for (const path of ['audit', 'audit/records', 'J-1.record.json', 'J-1.pdf']) {
+      const unnamed = await typed(['verify', path], sent);
+      expect(unnamed.code).toBe(0);
+      expect(unnamed.stdout.replace(/\s+/g, ' ')).toContain(whose);
+      const json = await typed(['verify', path, '--json'], sent);
+      expect(json.stderr).toContain(whose);
+      const named = await typed(['verify', path, '--trust', 'trusted-keys.json'], sent);
+      expect(named.code).toBe(0);
+      expect(named.stdout + named.stderr).not.toContain('The trust list is');
+    }
+    expect((await typed(['show', 'J-1.record.json', '--plain'], sent)).stdout).toContain('The trust list is');
   });
 
   /** The sealed record of J-1, its content changed, under one signature of this key. */

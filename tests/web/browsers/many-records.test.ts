@@ -82,10 +82,8 @@ describe.each(browsersHere)('in %s', (name) => {
     const before = await answersOf(tab.page);
     await input.uploadFile(...manyRecords(60));
     await input.uploadFile(changed);
-    await answered(tab.page, before + 1);
-    expect(await textsOf(tab.page, '#verdict')).toEqual(['Not authentic']);
-    expect(await textsOf(tab.page, 'tbody tr')).toHaveLength(60);
     await answered(tab.page, before + 2);
+    expect(await textsOf(tab.page, '#verdict')).toEqual(['Not authentic']);
     expect(await tab.page.title()).toBe('not authentic: changed.record.json');
   });
 
