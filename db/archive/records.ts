@@ -48,9 +48,12 @@ export function archiveRecords(sql: Sql, scope: Scope): Records {
       inScope(async (query) => {
         const { where, values } = whereAttempts(scope, {}, {});
         const rows: unknown[] = [];
-        for (const { stream } of jobs) {
+        // Each once: whoever names one job many times would get its rows as often.
+        for (const stream of new Set(jobs.map((one) => one.stream))) {
           const of = `${where} AND j.log = ? AND j.stream = ?`;
-          rows.push(...(await rowsOf(query, ATTEMPTS(of, WHOLE_ROW), [...values, ...placeOf(stream)])));
+          const own = await rowsOf(query, ATTEMPTS(of, WHOLE_ROW), [...values, ...placeOf(stream)]);
+          for (const row of own) rows.push(row);
+          if (rows.length > MOST_ROWS) throw new TooMuch();
         }
         return rows
           .map(attemptReader(await sharedBy(query, scope, rows)))

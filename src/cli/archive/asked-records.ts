@@ -64,11 +64,15 @@ export function askedRecords(url: string, token: string): Records {
       ),
     processOf: (filter) => rows(processRowSchema, { ask: 'process', filter }),
     jobsOf: (filter) => rows(askedJobSchema, { ask: 'jobs', filter }),
-    setupsOf: async (keys) => {
-      const setups = await inParts([...keys], (some) =>
+    setupsOf: async (wanted) => {
+      const keys = [...wanted];
+      const setups = await inParts(keys, (some) =>
         rows(keyedSetupSchema, { ask: 'setups', keys: [...some] }),
       );
-      return new Map(setups.map(({ key, setup }) => [key, setup]));
+      const found = new Map(setups.map(({ key, setup }) => [key, setup]));
+      // Each was named by an attempt of this archive.
+      if (keys.some((key) => !found.has(key))) throw new ProblemError(notUnderstood(url));
+      return found;
     },
     specifications: () => rows(specificationUseSchema, { ask: 'specifications' }),
     toolUse: async (tool, from) => {
@@ -78,6 +82,10 @@ export function askedRecords(url: string, token: string): Records {
     },
   };
 }
+
+/** No archive answers with more. A few bytes of gzip can hold any number of lines, and all of them would be kept here. */
+const MOST_LINES = 1_100_000;
+const MOST_TEXT = 1_000_000_000;
 
 async function answerTo(
   url: string,
@@ -97,9 +105,15 @@ async function answerTo(
   if (response.status !== 200 || response.body === null)
     throw new ProblemError(refused(url, response.status));
   const lines: unknown[] = [];
+  let length = 0;
   const packed = patiently(response.body, broken);
-  for await (const line of linesOf(packed, { broken: cutShort(url), tooLong: notUnderstood(url) }))
-    lines.push(jsonIn(line));
+  for await (const text of linesOf(packed, { broken: cutShort(url), tooLong: notUnderstood(url) })) {
+    const line = jsonIn(text);
+    length += text.length;
+    if (line === undefined || lines.length > MOST_LINES || length > MOST_TEXT)
+      throw new ProblemError(notUnderstood(url));
+    lines.push(line);
+  }
   const end = endSchema.safeParse(lines.pop());
   if (!end.success || end.data.end !== lines.length) throw new ProblemError(cutShort(url));
   return { lines, behind: end.data.behind };

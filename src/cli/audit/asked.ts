@@ -49,7 +49,12 @@ export async function withRecords(
       message: w`an archive answers only whoever has the token of a reader`,
       next: w`Ask whoever runs it for one (plugmark archive reader), and give it in ${SECRETS.reader}.`,
     });
-  return work({ records: askedRecords(url, token), name: () => name, stationFolder: null });
+  const code = await work({ records: askedRecords(url, token), name: () => name, stationFolder: null });
+  // Beside the answer, so that a file or a table has rows alone.
+  process.stderr.write(
+    `${safeLine(w`This is the word of the archive ${name}, and no proof. What a station has not shipped yet is not in it.`)}\n`,
+  );
+  return code;
 }
 
 /** The instruments of the station file, which is newer than what jobs recorded, where it is at hand. */

@@ -14,7 +14,15 @@ import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
 import { phrases, plural, w } from '../../words/catalogue.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
-import { askChoice, askMaybe, askUntil, askYes, promptFor, refuse } from '../terminal/questions.ts';
+import {
+  askChoice,
+  askMaybe,
+  askUntil,
+  askYes,
+  messageOf,
+  promptFor,
+  refuse,
+} from '../terminal/questions.ts';
 
 const engineSchema = workOrderSchema.shape.engine;
 
@@ -42,7 +50,7 @@ export async function askEngine(dialogue: Dialogue): Promise<Engine> {
       ...(typed.name === null ? {} : { description: typed.name }),
     });
     if (engine.success) return engine.data;
-    refuse(dialogue, 'engine', engine.error.issues[0]?.message ?? w`not valid`);
+    refuse(dialogue, 'engine', messageOf(engine.error.issues[0]));
   }
 }
 

@@ -122,12 +122,13 @@ export async function typeFigures(
   dialogue.say(w`Type the figures from the service information of the engine maker.`);
   const engine = await askEngine(dialogue);
   const asking = { dialogue, wordings: wordings(), later: LATER };
-  const plug = await askObject(asking, plugSchema, ['plug']);
+  let plug = await askObject(asking, plugSchema, ['plug']);
   for (;;) {
     const printed = await askObject(asking, specificationSchema, ['specification']);
     const typed = await withSingleFigure(dialogue, printed, rule);
-    const believed = await checkedAgain(dialogue, { engine, plug, specification: typed }, order, on);
-    if (believed !== null) return { ...believed, from: 'typed' };
+    const checked = await checkedAgain(dialogue, { engine, plug, specification: typed }, order, on);
+    if (typeof checked === 'object') return { ...checked, from: 'typed' };
+    if (checked === 'plug again') plug = await askObject(asking, plugSchema, ['plug']);
   }
 }
 
@@ -156,20 +157,21 @@ async function withSingleFigure(
   return { ...printed, singleFigure };
 }
 
-/** The figures as an order takes them; null where they are to be typed once more. */
+/** The figures as an order takes them, or which of them are to be typed once more. */
 async function checkedAgain(
   dialogue: Dialogue,
   figures: Figures,
   order: (figures: Figures) => WorkOrder,
   on: string,
-): Promise<Figures | null> {
+): Promise<Figures | 'plug again' | 'again'> {
   const gap = gapLimitsOf(figures.specification, figures.plug);
   const specified = gap.ok ? specifiedBy(order(figures), on) : gap;
   if (specified.ok) return figures;
   const { code, message, next, where } = specified.error;
+  const again = where?.startsWith('plug.') ? 'plug again' : 'again';
   if (code !== 'figure-implausible') {
     refuse(dialogue, where ?? 'specification', `${message}. ${next}`);
-    return null;
+    return again;
   }
   dialogue.say(`  ${message}`);
   const checkedBy = await askMaybe(dialogue, w`Who checked this figure against the source`, null, (text) =>
@@ -177,7 +179,7 @@ async function checkedAgain(
   );
   if (checkedBy !== null) return { ...figures, specification: { ...figures.specification, checkedBy } };
   refuse(dialogue, where ?? 'specification', w`enter the figures again`);
-  return null;
+  return again;
 }
 
 /** The name under which the shop keeps typed figures; null where it does not. */
@@ -277,6 +279,9 @@ const wordings = (): Wordings => ({
     needed: isMeasured,
     check: readable(parseLengthRange),
   },
+  'specification.change': { text: w`The source says when the plugs are changed again` },
+  'specification.change.km': { text: w`After so many kilometres` },
+  'specification.change.months': { text: w`After so many months` },
   'specification.source.kind': { text: w`Publisher` },
   'specification.source.title': { text: w`Title of the document` },
   'specification.source.edition': { text: w`Edition or page` },

@@ -8,10 +8,12 @@ import { hasScreen, wantsColor } from '../bench/run.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
+import { screenColumns, wrapped } from '../terminal/wrapped.ts';
 import { radioFacts, radioFindings } from './health/bluetooth.ts';
 import { clockFacts, clockFindings } from './health/clock.ts';
 import { type Finding, fromProblem, good, warning } from './health/finding.ts';
 import { diskFinding, nodeFinding } from './health/machine.ts';
+import { profileFindings } from './health/profiles.ts';
 import { readsFinding } from './health/reads.ts';
 import { databaseFinding, stationHealth } from './health/station.ts';
 import { terminalFindings } from './health/terminal.ts';
@@ -21,6 +23,9 @@ import { type LoadedStation, readStationFile } from './station-file.ts';
 
 /** Drivers that need no Bluetooth. */
 const OFF_AIR: ReadonlySet<string> = new Set(['typed', 'replay', 'serial']);
+
+/** Columns that a text keeps however narrow the terminal is. */
+const NARROWEST = 20;
 
 /** Looks over all that plugmark needs and says what to do; changes nothing. */
 export async function doctor(options: {
@@ -36,7 +41,7 @@ export async function doctor(options: {
     await databaseFinding(),
     ...radioFindings(await radioFacts(), radioTools),
     finding,
-    ...(station === null ? [] : [readsFinding(station.reads)]),
+    ...(station === null ? [] : [readsFinding(station.reads), ...(await profileFindings(station))]),
     ...(health?.findings ?? []),
     ...(station === null ? [] : await witnessFindings(station)),
     diskFinding(station?.folder ?? process.cwd()),
@@ -50,28 +55,39 @@ export async function doctor(options: {
     }),
   ];
   const sound = findings.every(({ state }) => state !== 'bad');
-  const text =
-    options.json === true
-      ? jsonText({ form: 'plugmark/doctor/1', sound, findings } satisfies DoctorAnswer)
-      : `${findingLines(findings, !speaksUtf8()).join('\n')}\n`;
-  process.stdout.write(text);
+  if (options.json === true)
+    process.stdout.write(jsonText({ form: 'plugmark/doctor/1', sound, findings } satisfies DoctorAnswer));
+  else process.stdout.write(`${findingLines(findings, !speaksUtf8(), screenColumns()).join('\n')}\n`);
   return sound ? EXIT.done : EXIT.failed;
 }
 
 /** A symbol, a word, what was found; what to do on the line below. */
-export function findingLines(findings: readonly Finding[], ascii: boolean): readonly string[] {
+export function findingLines(
+  findings: readonly Finding[],
+  ascii: boolean,
+  columns = Number.POSITIVE_INFINITY,
+): readonly string[] {
   const { done, again, bad } = glyphsFor(ascii);
   const words = { good: w`ok`, warning: w`note`, bad: w`FAIL` };
   const widest = Math.max(...Object.values(words).map(columnsOf));
   const mark = { good: done, warning: again, bad };
   const width = Math.max(...findings.map(({ name }) => columnsOf(name)));
   const lines = findings.flatMap(({ name, state, text, next }) => {
-    const line = `${mark[state]} ${padded(words[state], widest)}  ${padded(name, width)}  ${safeLine(text)}`;
-    return next === undefined ? [line] : [line, `${' '.repeat(widest + width + 6)}${safeLine(next)}`];
+    const head = `${mark[state]} ${padded(words[state], widest)}  ${padded(name, width)}  `;
+    const below = ' '.repeat(columnsOf(head));
+    const texts = [text, ...(next === undefined ? [] : [next])].flatMap((one) =>
+      isToBeCopied(one)
+        ? [safeLine(one)]
+        : wrapped(safeLine(one), Math.max(columns - below.length, NARROWEST)).map((line) => line.trimStart()),
+    );
+    return texts.map((one, at) => `${at === 0 ? head : below}${one}`);
   });
   const count = findings.filter(({ state }) => state === 'bad').length;
   return [...lines, count === 0 ? w`Everything is ready.` : w`Fix ${count} of these first.`];
 }
+
+/** A command for another program, which is copied as one line. */
+const isToBeCopied = (text: string): boolean => text.includes('sudo ');
 
 /** A station file that was named must be sound; the usual one need not be there. */
 async function stationFile(

@@ -19,6 +19,7 @@ import {
   askText,
   askUntil,
   askYes,
+  messageOf,
   refuse,
   type SoFar,
   type Wordings,
@@ -129,11 +130,7 @@ async function withTool(dialogue: Dialogue, base: string, file: StationFile): Pr
     const parsed = stationFileSchema.safeParse({ ...file, tools: [...file.tools, tool] });
     if (parsed.success) return parsed.data;
     const issue = parsed.error.issues[0];
-    refuse(
-      dialogue,
-      pathText(issue?.path ?? []),
-      w`${issue?.message ?? w`not valid`}; enter this tool again`,
-    );
+    refuse(dialogue, pathText(issue?.path ?? []), w`${messageOf(issue)}; enter this tool again`);
   }
 }
 
@@ -222,7 +219,7 @@ async function askPeople(dialogue: Dialogue): Promise<readonly string[]> {
         const parsed = workOrderSchema.shape.technician.safeParse(answer);
         return parsed.success
           ? { ok: true, value: parsed.data }
-          : { ok: false, error: parsed.error.issues[0]?.message ?? w`not valid` };
+          : { ok: false, error: messageOf(parsed.error.issues[0]) };
       },
     );
     if (name === null) return people;

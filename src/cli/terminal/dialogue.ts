@@ -61,7 +61,7 @@ export function openDialogue(): Dialogue {
       stdout.write(`${lines.join('\n')}\n`);
     },
     ask: async (prompt) => {
-      source.show(prompt);
+      source.show(patient ? lastLine(prompt, stdout.columns) : prompt);
       const answer = await new Promise<string | null>((resolve) => {
         look = () => {
           const line = interrupted ? undefined : source.take();
@@ -147,6 +147,14 @@ function fromPipe(heard: () => void): Source {
       if (rest !== '') stdin.unshift(rest);
     },
   };
+}
+
+/** A question longer than the terminal is broken between words: its first lines are written, the last one takes the answer. */
+function lastLine(prompt: string, columns = Number.POSITIVE_INFINITY): string {
+  const lines = wrapped(prompt.trimEnd(), columns - 1);
+  const last = lines.pop() ?? '';
+  for (const line of lines) process.stdout.write(`${line}\n`);
+  return last + prompt.slice(prompt.trimEnd().length);
 }
 
 function brokenOff(why: keyof typeof STOPPED): Problem {

@@ -3,9 +3,11 @@
  * form of a file is said in one place only. What the schema cannot know (wording, usual answers) comes in as {@link Wordings}.
  */
 import { z } from 'zod';
+import { issueText } from '../../issue-text.ts';
 import { type Problem, ProblemError, pathText } from '../../problem.ts';
 import { err, ok, type Result } from '../../result.ts';
 import { w } from '../../words/catalogue.ts';
+import { choiceWord, choiceWords, chosenOption, notAChoice } from './choices.ts';
 import type { Dialogue } from './dialogue.ts';
 import { safeLine } from './exit.ts';
 
@@ -44,7 +46,7 @@ export async function askObject<T extends z.ZodObject>(
     const parsed = schema.safeParse(await askFields(asking, schema, path));
     if (parsed.success) return parsed.data;
     const issue = parsed.error.issues[0];
-    refuse(asking.dialogue, pathText([...path, ...(issue?.path ?? [])]), issue?.message ?? w`not valid`);
+    refuse(asking.dialogue, pathText([...path, ...(issue?.path ?? [])]), messageOf(issue));
   }
 }
 
@@ -89,8 +91,10 @@ export const askChoice = <T extends string>(
   text: string,
   usual?: T,
 ): Promise<T> =>
-  askUntil(dialogue, promptFor(`${text}: ${schema.options.join(', ')}`, usual), (given) =>
-    parse(schema, typedValue(given || (usual ?? ''), schema)),
+  askUntil(
+    dialogue,
+    promptFor(`${text}: ${choiceWords(schema.options)}`, usual && choiceWord(usual)),
+    (given) => parse(schema, typedValue(given || (usual ?? ''), schema)),
   );
 
 export async function askYes(dialogue: Dialogue, text: string, usual: 'yes' | 'no'): Promise<boolean> {
@@ -152,7 +156,9 @@ async function askField(
   }
   if (inner instanceof z.ZodDiscriminatedUnion)
     return askUnion(asking, inner, path, { ...wording, mayLack, usual });
-  return askUntil(asking.dialogue, promptFor(textOf(wording.text, inner), usual, mayLack), async (answer) => {
+  const proposed = inner instanceof z.ZodEnum && usual !== undefined ? choiceWord(usual) : usual;
+  const prompt = promptFor(textOf(wording.text, inner), proposed, mayLack);
+  return askUntil(asking.dialogue, prompt, async (answer) => {
     const text = answer || (usual ?? '');
     if (text === '' && mayLack) return ok(undefined);
     if (inner instanceof z.ZodNumber && !isNumber(text)) return err(noNumber());
@@ -178,7 +184,7 @@ async function askUnion(
     if (option instanceof z.ZodObject && option.shape[key] instanceof z.ZodLiteral)
       forms.set(String(option.shape[key].value), option);
   const names = z.enum([...forms.keys()]);
-  const prompt = promptFor(`${text}: ${[...forms.keys()].join(', ')}`, usual, mayLack);
+  const prompt = promptFor(`${text}: ${choiceWords([...forms.keys()])}`, usual && choiceWord(usual), mayLack);
   const chosen = await askUntil<string | undefined>(asking.dialogue, prompt, (answer) => {
     const given = answer || (usual ?? '');
     return given === '' && mayLack ? ok(undefined) : parse(names, String(typedValue(given, names)));
@@ -210,9 +216,12 @@ function asType(type: unknown): z.ZodType {
 
 /** The answer as the field's schema takes it; what it cannot be stays text, and the schema says what it expected. */
 function typedValue(text: string, schema: z.ZodType): unknown {
-  if (schema instanceof z.ZodEnum) return oneBeginning(schema.options.map(String), text) ?? text;
+  if (schema instanceof z.ZodEnum) return chosenOption(schema.options.map(String), text) ?? text;
   if (schema instanceof z.ZodNumber && text !== '') return Number(text.replace(',', '.'));
-  if (schema instanceof z.ZodBoolean) return text === w`yes` ? true : text === w`no` ? false : undefined;
+  if (schema instanceof z.ZodBoolean) {
+    const chosen = chosenOption(['yes', 'no'], text);
+    return chosen === undefined ? undefined : chosen === 'yes';
+  }
   return text;
 }
 
@@ -220,24 +229,21 @@ function typedValue(text: string, schema: z.ZodType): unknown {
 export const isNumber = (text: string): boolean => /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text);
 export const noNumber = (): string => w`expected a number alone, such as 12.5, without letters or a unit`;
 
-/** `N·m`, `N.m` and `Nm` are one unit. */
-const folded = (text: string): string => text.toLowerCase().replace(/[\s.·⋅*-]/gu, '');
-
-/** The one option that begins with `text`, or that is it; undefined where several do, or none. */
-function oneBeginning(options: readonly string[], text: string): string | undefined {
-  const wanted = folded(text);
-  const exact = options.find((option) => folded(option) === wanted);
-  const beginning = options.filter((option) => wanted !== '' && folded(option).startsWith(wanted));
-  return exact ?? (beginning.length === 1 ? beginning[0] : undefined);
-}
-
 export function parse<T>(schema: z.ZodType<T>, value: unknown): Result<T, string> {
   const parsed = schema.safeParse(value);
-  return parsed.success ? ok(parsed.data) : err(parsed.error.issues[0]?.message ?? w`not valid`);
+  return parsed.success
+    ? ok(parsed.data)
+    : err(value === '' ? w`an answer is needed` : messageOf(parsed.error.issues[0]));
 }
 
+/** What a schema says of an answer, as people say it. */
+export const messageOf = (issue: z.core.$ZodIssue | undefined): string => {
+  if (issue === undefined) return w`not valid`;
+  return issue.code === 'invalid_value' ? notAChoice(issue.values.map(String)) : issueText(issue.message);
+};
+
 function textOf(text: string, schema: z.ZodType): string {
-  if (schema instanceof z.ZodEnum) return `${text}: ${schema.options.join(', ')}`;
+  if (schema instanceof z.ZodEnum) return `${text}: ${choiceWords(schema.options.map(String))}`;
   return schema instanceof z.ZodBoolean ? `${text}: ${w`yes`}, ${w`no`}` : text;
 }
 

@@ -148,7 +148,7 @@ export const ENTRIES: Entries = {
   figures: 'Werte',
   adapter: 'Adapter',
   'A new job. Enter takes the value in brackets, - leaves it empty, < goes back to the question before. Ctrl-C cancels; nothing is written.':
-    'Ein neuer Auftrag. Enter übernimmt den Wert in Klammern, - lässt leer, < geht zur vorigen Frage zurück. Ctrl-C bricht ab; nichts wird geschrieben.',
+    'Ein neuer Auftrag. Enter übernimmt den Wert in Klammern, - lässt leer, < geht zur vorigen Frage zurück. Strg-C bricht ab; nichts wird geschrieben.',
   'Open: {0}. Type the number of an open job to resume it.':
     'Offen: {0}. Die Nummer eines offenen Auftrags eingeben, um ihn fortzusetzen.',
   'Enter opens the job; a number changes that line; q leaves: ':
@@ -193,7 +193,7 @@ export const ENTRIES: Entries = {
   'Nothing was written. Correct this answer and start again.':
     'Es wurde nichts geschrieben. Diese Antwort berichtigen und neu beginnen.',
   'expected a number alone, such as 12.5, without letters or a unit':
-    'erwartet wird nur eine Zahl, etwa 12.5, ohne Buchstaben und Einheit',
+    'erwartet wird nur eine Zahl, etwa 12,5, ohne Buchstaben und Einheit',
   '{0} (Enter: none): ': '{0} (Enter: keine Angabe): ',
   '  This is the first question.': '  Das ist die erste Frage.',
   'Slower towards the click: the last fifth took {0} ms, {1} at least.':
@@ -685,7 +685,7 @@ export const ENTRIES: Entries = {
   '[u] take back': '[u] Widerruf',
   'bell on and off': 'Ton an und aus',
   'this list on and off': 'diese Liste an und aus',
-  'q, Ctrl-C': 'q, Ctrl-C',
+  'q, Ctrl-C': 'q, Strg-C',
   '{0} is recorded. q leaves.': '{0} ist aufgezeichnet. q beendet.',
   'Paused: nothing is taken. e goes on.': 'Pause: nichts wird übernommen. e macht weiter.',
   'All {0} readings are taken. Enter records them and shows the result; u takes the last one back.':
@@ -902,4 +902,31 @@ export const ENTRIES: Entries = {
     'Der Schlüssel sendet nicht, was sein Profil sagt. Nichts davon zählt: einen anderen Schlüssel nehmen.',
   'The gauge does not send what its profile says. Nothing of it counts: take another gauge.':
     'Die Lehre sendet nicht, was ihr Profil sagt. Nichts davon zählt: eine andere Lehre nehmen.',
+  setting: 'auslösend',
+  indicating: 'anzeigend',
+  relative: 'relativ',
+  absolute: 'absolut',
+  aluminium: 'Aluminium',
+  'cast-iron': 'Grauguss',
+  gasket: 'Dichtring',
+  conical: 'Kegel',
+  'new': 'neu',
+  used: 'gebraucht',
+  nickel: 'Nickel',
+  platinum: 'Platin',
+  iridium: 'Iridium',
+  'other-precious': 'anderes Edelmetall',
+  wire: 'Draht',
+  'visual-only': 'nur ansehen',
+  'not-permitted': 'nicht erlaubt',
+  'new-only': 'nur neue',
+  'engine-maker': 'Motorhersteller',
+  'plug-box': 'Kerzenschachtel',
+  'general-table': 'allgemeine Tabelle',
+  'invented-example': 'erfundenes Beispiel',
+  'an answer is needed': 'eine Antwort ist nötig',
+  'The source says when the plugs are changed again':
+    'Die Quelle sagt, wann die Kerzen wieder zu wechseln sind',
+  'After so many kilometres': 'Nach so vielen Kilometern',
+  'After so many months': 'Nach so vielen Monaten',
 };

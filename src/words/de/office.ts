@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Geben Sie ihn an, wie „plugmark devices scan“ ihn zeigt.',
+  'Record the device again.': 'Zeichnen Sie das Gerät noch einmal auf.',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'das Merkmal {0} hat Pakete gesendet, und die Aufnahme führt es nicht als eines auf, das sendet',
+  'this is longer than any serial number': 'das ist länger als jede Seriennummer',
+  'this is no UUID of 4 or 32 digits': 'das ist keine UUID mit 4 oder 32 Ziffern',
   'the station file has no tool "{0}"': 'die Arbeitsplatzdatei hat kein Werkzeug "{0}"',
   'Add it first, or name one of: {0}.': 'Zuerst eintragen, oder eines von diesen nennen: {0}.',
   'the device at {0} uses a changing address and was not heard again':
@@ -631,7 +637,10 @@ export const ENTRIES: Entries = {
   'Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).':
     'Die Datei lassen, wie sie ist. Eine Sicherung wiederherstellen und gegen einen Prüfpunkt prüfen (plugmark log check).',
   'entry {0}: {1}': 'Eintrag {0}: {1}',
-  'complete; all {0} entries are unchanged': 'vollständig; alle {0} Einträge unverändert',
+  'complete; its # entry is unchanged|complete; all # entries are unchanged': {
+    one: 'vollständig; sein einer Eintrag ist unverändert',
+    other: 'vollständig; alle # Einträge unverändert',
+  },
   '{0} not as the log says; every verdict and every proof holds':
     '{0} nicht, wie das Logbuch angibt; jedes Urteil und jeder Nachweis hält',
   'personal texts': 'persönliche Texte',
@@ -648,7 +657,10 @@ export const ENTRIES: Entries = {
     'Sie wird aus dem Logbuch neu gemacht, wenn ein Auftrag eröffnet oder ein Signaturschlüssel gewechselt wird.',
   '{0} cannot be read: {1}': '{0} kann nicht gelesen werden: {1}',
   "{0} does not have the station's key {1}": '{0} hat den Signaturschlüssel {1} des Arbeitsplatzes nicht',
-  "{0} keys, the station's own among them": '{0} Schlüssel, der des Arbeitsplatzes darunter',
+  "# key, the station's own|# keys, the station's own among them": {
+    one: '# Schlüssel, der des Arbeitsplatzes',
+    other: '# Schlüssel, der des Arbeitsplatzes darunter',
+  },
   '{0}: a key file that the log does not name': '{0}: eine Schlüsseldatei, die das Logbuch nicht nennt',
   'Another log was here, or a change of the key was cut short. Look for a backup of that log first ("plugmark restore" compares the two). If there is none: plugmark keys destroy KID':
     'Hier war ein anderes Logbuch, oder ein Schlüsselwechsel wurde abgebrochen. Zuerst eine Sicherung jenes Logbuchs suchen ("plugmark restore" vergleicht beide). Gibt es keine: plugmark keys destroy KID',
@@ -2219,6 +2231,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'Bei seinem Betreiber eines erbitten (plugmark archive reader) und es in {0} angeben.',
   'Token of a reader of {0}: ': 'Token eines Lesers von {0}: ',
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'Das sagt das Archiv {0}, und es ist kein Nachweis. Was ein Arbeitsplatz noch nicht gesendet hat, fehlt darin.',
   'an archive answers only whoever has the token of a reader':
     'ein Archiv antwortet nur dem, der das Token eines Lesers hat',
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'two keys follow the same one, and a key names only one that takes its place':
+    'zwei Schlüssel folgen demselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'it is missing': 'es fehlt',
   'Your policy does not name this log, {0}.': 'Ihre Richtlinie nennt dieses Logbuch nicht, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
@@ -504,8 +506,6 @@ export const ENTRIES: Entries = {
   'expected the RFC 7638 thumbprint of the key':
     'erwartet wird der Fingerabdruck des Schlüssels nach RFC 7638',
   'a key stands twice': 'ein Schlüssel steht zweimal da',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'zwei Schlüssel folgen auf denselben, und ein Schlüssel nennt nur einen, der an seine Stelle tritt',
   'expected base64': 'erwartet wird base64',
   'expected whole bytes in small hexadecimal digits':
     'erwartet werden ganze Bytes in kleinen Hexadezimalziffern',

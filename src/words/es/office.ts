@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Indíquelo como lo muestra «plugmark devices scan».',
+  'Record the device again.': 'Grabe el aparato otra vez.',
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la característica {0} ha enviado paquetes, y la captura no la incluye entre las que envían',
+  'this is longer than any serial number': 'esto es más largo que cualquier número de serie',
+  'this is no UUID of 4 or 32 digits': 'esto no es un UUID de 4 o 32 dígitos',
   'the station file has no tool "{0}"': 'el archivo del puesto no tiene ninguna herramienta "{0}"',
   'Add it first, or name one of: {0}.': 'Añádala primero, o nombre una de estas: {0}.',
   'the device at {0} uses a changing address and was not heard again':
@@ -617,7 +623,10 @@ export const ENTRIES: Entries = {
   'Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).':
     'Deje el archivo como está. Restaure una copia y compárela con un punto de control (plugmark log check).',
   'entry {0}: {1}': 'entrada {0}: {1}',
-  'complete; all {0} entries are unchanged': 'completo; las {0} entradas no han cambiado',
+  'complete; its # entry is unchanged|complete; all # entries are unchanged': {
+    one: 'completo; su única entrada no ha cambiado',
+    other: 'completo; las # entradas no han cambiado',
+  },
   '{0} not as the log says; every verdict and every proof holds':
     '{0} no están como dice el registro; cada veredicto y cada prueba se mantiene',
   'personal texts': 'textos personales',
@@ -633,7 +642,10 @@ export const ENTRIES: Entries = {
     'Se rehace a partir del registro cuando se abre una orden o se cambia una clave.',
   '{0} cannot be read: {1}': '{0} no se puede leer: {1}',
   "{0} does not have the station's key {1}": '{0} no tiene la clave {1} del puesto',
-  "{0} keys, the station's own among them": '{0} claves, entre ellas la del puesto',
+  "# key, the station's own|# keys, the station's own among them": {
+    one: '# clave, la del puesto',
+    other: '# claves, entre ellas la del puesto',
+  },
   '{0}: a key file that the log does not name': '{0}: un archivo de clave que el registro no nombra',
   'Another log was here, or a change of the key was cut short. Look for a backup of that log first ("plugmark restore" compares the two). If there is none: plugmark keys destroy KID':
     'Aquí hubo otro registro, o se cortó un cambio de clave. Busque primero una copia de aquel registro ("plugmark restore" compara los dos). Si no la hay: plugmark keys destroy KID',
@@ -2175,6 +2187,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'Pida uno a quien lo lleva (plugmark archive reader), y delo en {0}.',
   'Token of a reader of {0}: ': 'Token de un lector de {0}: ',
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'Es la palabra del archivo central {0}, y no una prueba. Lo que un puesto todavía no ha enviado no está en ella.',
   'an archive answers only whoever has the token of a reader':
     'un archivo central solo responde a quien tiene el token de un lector',
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

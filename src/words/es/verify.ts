@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'two keys follow the same one, and a key names only one that takes its place':
+    'dos claves siguen a la misma, y una clave solo nombra una que ocupa su lugar',
   'it is missing': 'falta',
   'Your policy does not name this log, {0}.': 'Su política no nombra este registro, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
@@ -492,8 +494,6 @@ export const ENTRIES: Entries = {
     'Poner las claves públicas como «keys» de un conjunto JSON Web Key, cada una con su huella como «kid».',
   'expected the RFC 7638 thumbprint of the key': 'se esperaba la huella de la clave según RFC 7638',
   'a key stands twice': 'una clave está dos veces',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'dos claves siguen a la misma, y una clave nombra solo una que ocupa su lugar',
   'expected base64': 'se esperaba base64',
   'expected whole bytes in small hexadecimal digits':
     'se esperaban bytes enteros en cifras hexadecimales minúsculas',

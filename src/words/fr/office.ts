@@ -2,6 +2,12 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'Give it as "plugmark devices scan" shows it.': 'Donnez-le comme « plugmark devices scan » le montre.',
+  'Record the device again.': "Enregistrez l'appareil encore une fois.",
+  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
+    'la caractéristique {0} a envoyé des paquets, et la capture ne la compte pas parmi celles qui envoient',
+  'this is longer than any serial number': "c'est plus long que tout numéro de série",
+  'this is no UUID of 4 or 32 digits': "ce n'est pas un UUID de 4 ou 32 chiffres",
   'the station file has no tool "{0}"': 'le fichier de poste n\'a pas d\'outil "{0}"',
   'Add it first, or name one of: {0}.': "L'ajouter d'abord, ou nommer un de ceux-ci : {0}.",
   'the device at {0} uses a changing address and was not heard again':
@@ -622,7 +628,10 @@ export const ENTRIES: Entries = {
   'Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).':
     'Garder le fichier tel quel. Restaurer une sauvegarde et la comparer à un point de contrôle (plugmark log check).',
   'entry {0}: {1}': 'entrée {0} : {1}',
-  'complete; all {0} entries are unchanged': 'complet ; les {0} entrées sont inchangées',
+  'complete; its # entry is unchanged|complete; all # entries are unchanged': {
+    one: 'complet ; sa seule entrée est inchangée',
+    other: 'complet ; les # entrées sont inchangées',
+  },
   '{0} not as the log says; every verdict and every proof holds':
     '{0} pas tels que le dit le journal ; chaque verdict et chaque preuve tient',
   'personal texts': 'textes personnels',
@@ -639,7 +648,10 @@ export const ENTRIES: Entries = {
     'Elle est refaite à partir du journal quand un ordre est ouvert ou une clé changée.',
   '{0} cannot be read: {1}': '{0} ne peut pas être lu : {1}',
   "{0} does not have the station's key {1}": "{0} n'a pas la clé {1} du poste",
-  "{0} keys, the station's own among them": '{0} clés, dont celle du poste',
+  "# key, the station's own|# keys, the station's own among them": {
+    one: '# clé, celle du poste',
+    other: '# clés, dont celle du poste',
+  },
   '{0}: a key file that the log does not name': '{0} : un fichier de clé que le journal ne nomme pas',
   'Another log was here, or a change of the key was cut short. Look for a backup of that log first ("plugmark restore" compares the two). If there is none: plugmark keys destroy KID':
     "Un autre journal était ici, ou un changement de clé a été interrompu. Chercher d'abord une sauvegarde de ce journal (\"plugmark restore\" compare les deux). S'il n'y en a pas : plugmark keys destroy KID",
@@ -2184,6 +2196,8 @@ export const ENTRIES: Entries = {
   'Ask whoever runs it for one (plugmark archive reader), and give it in {0}.':
     'En demander un à qui la tient (plugmark archive reader), et le donner dans {0}.',
   'Token of a reader of {0}: ': "Jeton d'un lecteur de {0} : ",
+  'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
+    'C’est ce que dit l’archive {0}, et non une preuve. Ce qu’un poste n’a pas encore envoyé n’y est pas.',
   'an archive answers only whoever has the token of a reader':
     "une archive ne répond qu'à qui a le jeton d'un lecteur",
   'Reach it with {0} in front of a command. Ctrl-C ends it.':

@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'two keys follow the same one, and a key names only one that takes its place':
+    "deux clés suivent la même, et une clé n'en nomme qu'une qui prend sa place",
   'it is missing': 'il manque',
   'Your policy does not name this log, {0}.': 'Votre politique ne nomme pas ce journal, {0}.',
   'No key of this log that your policy names signed the checkpoint inside.':
@@ -491,8 +493,6 @@ export const ENTRIES: Entries = {
     "Mettre les clés publiques comme « keys » d'un ensemble JSON Web Key, chacune avec son empreinte comme « kid ».",
   'expected the RFC 7638 thumbprint of the key': "attendu : l'empreinte de la clé selon RFC 7638",
   'a key stands twice': 'une clé y est deux fois',
-  'two keys follow the same one, and a key names only one that takes its place':
-    'deux clés suivent la même, et une clé n’en nomme qu’une qui prend sa place',
   'expected base64': 'attendu : du base64',
   'expected whole bytes in small hexadecimal digits':
     'attendu : des octets entiers en chiffres hexadécimaux minuscules',

@@ -1,7 +1,11 @@
 /** Questions over all stations of a tenant, asked of an archive on the command line as they are asked of one station. */
+import { once } from 'node:events';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { openSqlite } from '../../../db/archive/sqlite.ts';
 import { archiveStore } from '../../../db/archive/store.ts';
@@ -16,6 +20,9 @@ import { typed } from '../answers.ts';
 import { impactOn } from '../audit/audit-station.ts';
 
 const NAME = 'archive.example';
+/** Beside each answer, whose it is. */
+const WORD =
+  'This is the word of the archive archive.example, and no proof. What a station has not shipped yet is not in it.\n';
 const VAN = { vin: 'ZZ9EXAMP1PM000104', plate: 'EXAMPLE 4', fleet: 'BUS-12' };
 const BAY_1: readonly ShopJob[] = [
   { job: 'J-1', on: '2026-02-03', peaks: [27, 27, 27, 29.2], vehicle: VAN },
@@ -122,7 +129,7 @@ describe('a question to an archive', () => {
     expect(group.specificationKey).toBe(one.specificationKey);
     expect((await asked('fleet', 'capability')).stdout).toContain(NAME);
     const drift = await asked('fleet', 'drift', 'EXAMPLE-W-1', '--permissible', '2', '--json');
-    expect([drift.code, drift.stderr]).toEqual([1, '']);
+    expect([drift.code, drift.stderr]).toEqual([1, WORD]);
     expect(JSON.parse(drift.stdout)).toMatchObject({ tool: 'EXAMPLE-W-1', verdict: 'WARNING' });
     const calendar = await asked('fleet', 'calendar', '--json');
     const wrench = JSON.parse(calendar.stdout).tools.find(
@@ -247,6 +254,63 @@ describe('whoever has a token', () => {
       expect((await question('south', body)).status).toBe(400);
     expect((await question("' OR 1=1 --", { ask: 'stations' })).status).toBe(401);
   });
+
+  it('gets each job once, however often it is named: one question would be 500 answers', async () => {
+    const jobs = [`${bay2} job:J-1`];
+    const scope = { tenant: 'north', log: null };
+    const single = await store.readers.records(scope).attemptsIn(jobs.map((stream) => ({ stream })));
+    const often = Array<string>(500).fill(jobs[0] ?? '');
+    expect(single).not.toEqual([]);
+    expect(await store.readers.records(scope).attemptsIn(often.map((stream) => ({ stream })))).toEqual(
+      single,
+    );
+  });
+});
+
+describe('an archive that does not answer as one', () => {
+  /** A server that calls itself an archive and answers each question with this. */
+  async function answering(answer: (question: { readonly ask: string }, real: string) => Buffer) {
+    const other = createServer(async (request, response) => {
+      if (request.url === '/') response.end(JSON.stringify({ archive: NAME, form: 'plugmark/archive/1' }));
+      else {
+        const body = await text(request);
+        const real = await fetch(`${url}/ask`, {
+          method: 'POST',
+          headers: { authorization: 'Bearer fleet', 'content-type': 'application/json' },
+          body,
+        });
+        const unpacked = gunzipSync(Buffer.from(await real.arrayBuffer())).toString();
+        response.end(answer(JSON.parse(body), unpacked));
+      }
+    }).listen(0, '127.0.0.1');
+    await once(other, 'listening');
+    onTestFinished(() => void other.close());
+    const address = other.address();
+    return `http://127.0.0.1:${typeof address === 'object' ? address?.port : ''}`;
+  }
+  const askedOf = (at: string, ...args: readonly string[]) => {
+    vi.stubEnv('PLUGMARK_READER', 'fleet');
+    onTestFinished(() => void vi.unstubAllEnvs());
+    return typed([...args, '--archive', at]);
+  };
+  const NOT_READ = 'what the archive answered is not what this version of the program reads';
+
+  it('is not listened to for ever: a million lines without a word in them lie in a kilobyte', async () => {
+    const bomb = gzipSync(Buffer.alloc(32_000_000, '\n'));
+    const { code, stderr } = await askedOf(await answering(() => bomb), 'ask');
+    expect([code, stderr]).toEqual([2, expect.stringContaining(NOT_READ)]);
+    const long = gzipSync(Buffer.from('0\n'.repeat(1_200_000)));
+    const more = await askedOf(await answering(() => long), 'ask');
+    expect([more.code, more.stderr]).toEqual([2, expect.stringContaining(NOT_READ)]);
+  });
+
+  it('is no fault of the program here: by a survey without what the jobs were judged by, nothing is judged', async () => {
+    const nothing = gzipSync('{"end":0,"behind":[]}\n');
+    const at = await answering(({ ask }, real) => (ask === 'setups' ? nothing : gzipSync(real)));
+    const found = join(root, 'bay-2', 'found.json');
+    const { code, stderr } = await askedOf(at, 'impact', 'survey', 'EXAMPLE-W-1', '--as-found', found);
+    expect([code, stderr]).toEqual([2, expect.stringContaining(NOT_READ)]);
+  });
 });
 
 describe('the readers of an archive', () => {
@@ -312,7 +376,7 @@ it('a station whose entries are damaged at the archive silences nobody, and is n
   expect(code).toBe(0);
   expect(stdout).toContain('2 jobs.');
   expect(stderr).toBe(
-    'Not in the answer: the newest entries of Bay 2. Have it looked at by whoever runs the archive: plugmark archive check.\n',
+    `Not in the answer: the newest entries of Bay 2. Have it looked at by whoever runs the archive: plugmark archive check.\n${WORD}`,
   );
   expect(heard.join('\n')).toContain(`500 history ${log}`);
   expect(heard.join('\n')).not.toMatch(/Bay 2|J-1|EXAMPLE/);

@@ -279,6 +279,32 @@ describe('figures typed from the service information', () => {
     expect(order?.engine.serviceOrder).toEqual([8, 7, 6, 5, 4, 3, 2, 1]);
   });
 
+  it('whose plug cannot be are asked for from the plug on', async () => {
+    const { order, text } = await ask(await shop(), {
+      ...TYPED,
+      'Part number': ['EXAMPLE-14G', 'EXAMPLE-14G'],
+      Thread: ['m14', 'm14'],
+      Seat: ['g', 'g'],
+      Hex: ['1', '16'],
+      'Torque as printed': ['25-30 N·m', '25-30 N·m'],
+      'Gap as printed': ['0.7-0.8 mm', '0.7-0.8 mm'],
+      Publisher: ['engine', 'engine'],
+      'Title of': ['Manual', 'Manual'],
+    });
+    expect(text).toContain('1 mm cannot be for M14x1.25');
+    expect(order?.plug.hexMm).toBe(16);
+  });
+
+  it('are asked for in words, never by the name of a field', async () => {
+    const { prompts, order } = await ask(await shop(), {
+      ...TYPED,
+      'The source says when': 'yes',
+      'After so many kilometres': '60000',
+    });
+    expect(prompts.filter((prompt) => /^\w+\.\w+/.test(prompt))).toEqual([]);
+    expect(order?.specification.change).toEqual({ km: 60_000 });
+  });
+
   it('can have wires, a gap that is only looked at, a used plug and a reduction', async () => {
     const at = await shop();
     const { order } = await ask(at, {

@@ -27,7 +27,7 @@ import { terminalFindings } from '../../../src/cli/station/health/terminal.ts';
 import { openStation } from '../../../src/cli/station/station.ts';
 import { withoutRules, withPlain } from '../../db/plain.ts';
 import { said } from '../answers.ts';
-import { exampleJson, folder } from '../program.ts';
+import { example, exampleJson, folder } from '../program.ts';
 
 const stamp = () => ({ at: '2026-05-04T09:30:00.000Z', monoUs: 1 });
 const stateOf = (findings: readonly Finding[], name: string) =>
@@ -85,6 +85,37 @@ describe('the doctor', () => {
     expect(value).toBe(1);
     const found = JSON.parse(text).findings.find(({ name }: Finding) => name === 'station');
     expect(found).toMatchObject({ state: 'bad', text: expect.stringContaining('station.json: form') });
+  });
+
+  it('exits 1 where a tool has no profile, or one for another kind of link', async () => {
+    const dir = folder();
+    const profiles = ['none.json', example('profile-wrench.json')];
+    for (const profile of profiles) {
+      const path = await station(dir, { use: 'serial', port: '/dev/ttyUSB0', profile });
+      const { value, text } = await said(() => doctor({ station: path, json: true }));
+      expect(value).toBe(1);
+      expect(JSON.parse(text).findings.filter(({ state }: Finding) => state === 'bad')).toMatchObject([
+        { name: 'tool wrench', text: expect.stringContaining(profile) },
+        { name: 'tool gauge' },
+      ]);
+    }
+  });
+
+  it('breaks its lines between words where the terminal ends, but no command that is to be copied', () => {
+    const command = 'sudo setcap cap_net_raw,cap_net_admin+eip /usr/bin/node';
+    const lines = findingLines(
+      [
+        { name: 'a', state: 'good', text: 'one two three four five six seven eight' },
+        { name: 'b', state: 'bad', text: 'x', next: `Run: ${command}` },
+      ],
+      false,
+      40,
+    );
+    expect(lines.slice(0, 2).every((line) => line.length <= 40)).toBe(true);
+    expect(lines.slice(0, 2).join(' ').replace(/ +/g, ' ')).toBe(
+      '✓ ok a one two three four five six seven eight',
+    );
+    expect(lines.some((line) => line.endsWith(command))).toBe(true);
   });
 
   it.each([true, false])('gives every line a word and a symbol (ascii %s)', (ascii) => {

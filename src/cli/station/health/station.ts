@@ -13,7 +13,7 @@ import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { parseTrustList } from '../../../evidence/trust.ts';
 import { ProblemError } from '../../../problem.ts';
-import { w } from '../../../words/catalogue.ts';
+import { plural, w } from '../../../words/catalogue.ts';
 import { devicePath, keyMissing, keyPath } from '../station-keys.ts';
 import { logPath, lostBehindNew, lostLog, stationKeysIn, TRUST_FILE } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
@@ -97,7 +97,13 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
     const next = w`Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).`;
     return { findings: [bad(w`log`, w`entry ${fault.seq}: ${fault.message}`, next)], lastEntry: null };
   }
-  const whole = good(w`log`, w`complete; all ${log.size()} entries are unchanged`);
+  const whole = good(
+    w`log`,
+    plural(log.size(), {
+      one: 'complete; its # entry is unchanged',
+      other: 'complete; all # entries are unchanged',
+    }),
+  );
   const entries = log.stationEntries();
   const lost = entries.length === 0 ? lostBehindNew(folder) : null;
   if (lost !== null) return { findings: [fromProblem(w`log`, lost)], lastEntry: null };
@@ -150,7 +156,13 @@ function trustFinding(state: StationState | null, folder: string): Finding {
   if (!read.ok) return bad(w`trust list`, w`${file} cannot be read: ${read.error.message}`, next);
   if (read.value.keys.every((key) => key.kid !== kid))
     return bad(w`trust list`, w`${file} does not have the station's key ${kid}`, next);
-  return good(w`trust list`, w`${read.value.keys.length} keys, the station's own among them`);
+  return good(
+    w`trust list`,
+    plural(read.value.keys.length, {
+      one: "# key, the station's own",
+      other: "# keys, the station's own among them",
+    }),
+  );
 }
 
 /** Keys of a station are made with a log, and stay in it. */
