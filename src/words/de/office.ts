@@ -559,12 +559,6 @@ export const ENTRIES: Entries = {
     'Nicht geschrieben: mehr als ein Aufbau erklärt alles.',
   'Not written. {0}': 'Nicht geschrieben. {0}',
   capture: 'Aufnahme',
-  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
-    'die Charakteristik {0} hat Pakete gesendet, und die Aufnahme führt sie nicht als eine, die sendet',
-  'Record the device again.': 'Das Gerät noch einmal aufnehmen.',
-  'this is no UUID of 4 or 32 digits': 'das ist keine UUID aus 4 oder 32 Ziffern',
-  'this is longer than any serial number': 'das ist länger als jede Seriennummer',
-  'Give it as "plugmark devices scan" shows it.': 'So angeben, wie „plugmark devices scan“ es zeigt.',
   'the capture holds no packets': 'die Aufnahme enthält keine Pakete',
   'Record the device while it lies untouched.': 'Das Gerät aufzeichnen, während es unberührt liegt.',
   '"{0}" is not FIGURE=FILE': '"{0}" ist nicht FIGURE=FILE',

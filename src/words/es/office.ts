@@ -546,12 +546,6 @@ export const ENTRIES: Entries = {
     'No se escribió: más de una estructura lo explica todo.',
   'Not written. {0}': 'No se escribió. {0}',
   capture: 'captura',
-  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
-    'la característica {0} envió paquetes, y la captura no la cita entre las que envían',
-  'Record the device again.': 'Grabe otra vez el dispositivo.',
-  'this is no UUID of 4 or 32 digits': 'esto no es un UUID de 4 o 32 cifras',
-  'this is longer than any serial number': 'esto es más largo que cualquier número de serie',
-  'Give it as "plugmark devices scan" shows it.': 'Indíquelo como lo muestra «plugmark devices scan».',
   'the capture holds no packets': 'la captura no contiene paquetes',
   'Record the device while it lies untouched.': 'Grabe el aparato mientras está en reposo.',
   '"{0}" is not FIGURE=FILE': '"{0}" no es FIGURE=FILE',

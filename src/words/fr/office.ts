@@ -550,12 +550,6 @@ export const ENTRIES: Entries = {
     "Pas écrit : plus d'une structure explique le tout.",
   'Not written. {0}': 'Pas écrit. {0}',
   capture: 'capture',
-  'the characteristic {0} sent packets, and the capture does not list it as one that sends':
-    'la caractéristique {0} a envoyé des paquets, et la capture ne la cite pas parmi celles qui envoient',
-  'Record the device again.': 'Enregistrer l’appareil encore une fois.',
-  'this is no UUID of 4 or 32 digits': 'ce n’est pas un UUID de 4 ou 32 chiffres',
-  'this is longer than any serial number': 'c’est plus long que tout numéro de série',
-  'Give it as "plugmark devices scan" shows it.': 'L’indiquer comme « plugmark devices scan » l’affiche.',
   'the capture holds no packets': 'la capture ne contient aucun paquet',
   'Record the device while it lies untouched.': "Enregistrer l'appareil au repos.",
   '"{0}" is not FIGURE=FILE': '"{0}" n\'est pas FIGURE=FILE',
