@@ -1,5 +1,5 @@
 import { isUtf8 } from 'node:buffer';
-import { readFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
 import { type Problem, problemFromZod } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
 import {
@@ -18,13 +18,20 @@ const MOST_BYTES = 1 << 16;
 export async function readProfile(file: string): Promise<Result<Profile, Problem>> {
   let bytes: Buffer;
   try {
-    bytes = await readFile(file);
+    bytes = await readSome(file);
   } catch (error) {
     return err(unreadable(file, error instanceof Error ? error.message : String(error)));
   }
   if (bytes.length > MOST_BYTES) return err(unreadable(file, `it is longer than ${MOST_BYTES} bytes`));
   if (!isUtf8(bytes)) return err(unreadable(file, 'it is not UTF-8 text'));
   return parseProfile(bytes.toString('utf8'), file);
+}
+
+/** One byte more than a profile has at most: a device may have no end. */
+async function readSome(file: string): Promise<Buffer> {
+  const parts: Buffer[] = [];
+  for await (const part of createReadStream(file, { end: MOST_BYTES })) parts.push(Buffer.from(part));
+  return Buffer.concat(parts);
 }
 
 /** `file` is only named in problems. */

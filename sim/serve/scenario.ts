@@ -120,6 +120,12 @@ export const scenarioSchema = z
     for (const [i, id] of ids.entries())
       if (ids.indexOf(id) < i)
         ctx.addIssue({ code: 'custom', path: ['tools', i, 'id'], message: `"${id}" appears twice` });
+    for (const way of ['port', 'address'] as const) {
+      const ways = tools.map((one) => one[way]?.toLowerCase());
+      for (const [i, one] of ways.entries())
+        if (one !== undefined && ways.indexOf(one) < i)
+          ctx.addIssue({ code: 'custom', path: ['tools', i, way], message: `"${one}" appears twice` });
+    }
     for (const [i, { port, address }] of tools.entries()) {
       const message = 'expected either "port" or "address"';
       if ((port === undefined) === (address === undefined))
@@ -132,6 +138,15 @@ export const scenarioSchema = z
       if (named !== undefined && !ids.includes(named))
         ctx.addIssue({ code: 'custom', path: ['engine', of], message: `there is no tool "${named}"` });
     }
+    if (engine !== undefined && engine.lowerNm > engine.upperNm)
+      ctx.addIssue({
+        code: 'custom',
+        path: ['engine', 'upperNm'],
+        message: 'expected it above the lower limit',
+      });
+    if (engine !== undefined)
+      for (const [i, message] of impossible(steps, engine.cylinders))
+        ctx.addIssue({ code: 'custom', path: ['steps', i, 'move'], message });
     for (const [i, step] of steps.entries()) {
       if (step.do === 'hands' && engine === undefined)
         ctx.addIssue({ code: 'custom', path: ['steps', i], message: 'expected an "engine" to work at' });
@@ -143,4 +158,21 @@ export const scenarioSchema = z
         });
     }
   });
+
+/** Moves that no hands could make. All plugs are out when it begins. */
+function* impossible(steps: readonly ScenarioStep[], cylinders: number): Iterable<readonly [number, string]> {
+  const fitted = new Set<number>();
+  for (const [i, step] of steps.entries()) {
+    if (step.do !== 'hands' || !MOVE.test(step.move)) continue;
+    const [verb = '', number = ''] = step.move.split(' ');
+    if (verb === 'knock') continue;
+    const cylinder = Number(number);
+    if (cylinder < 1 || cylinder > cylinders) yield [i, `there is no cylinder ${cylinder}`];
+    else if ((verb === 'pull' || verb === 'loosen') && !fitted.has(cylinder))
+      yield [i, `the plug of cylinder ${cylinder} is not in the head: "fit ${cylinder}" first`];
+    if (verb === 'fit') fitted.add(cylinder);
+    if (verb === 'loosen' || verb === 'replace') fitted.delete(cylinder);
+  }
+}
+
 export type Scenario = z.infer<typeof scenarioSchema>;

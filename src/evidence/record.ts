@@ -205,7 +205,8 @@ export function asSealed({ jws, record }: OpenedRecord): Uint8Array {
 
 /** Reads a record file: strict JSON of the right form in its one canonical writing, inside and out. */
 export function openRecord(bytes: Uint8Array): Result<OpenedRecord, RecordFault> {
-  const outer = parseCanonicalJson(bytes.subarray(0, -1), 'record');
+  const ends = bytes.at(-1) === NEWLINE;
+  const outer = parseCanonicalJson(ends ? bytes.subarray(0, -1) : bytes, 'record');
   if (!outer.ok) {
     const loose = parseStrictJson(bytes, 'record');
     const damaged = beginsAsRecord(bytes) || (loose.ok && looksLikeJws(loose.value));
@@ -216,7 +217,7 @@ export function openRecord(bytes: Uint8Array): Result<OpenedRecord, RecordFault>
     const kind = looksLikeJws(outer.value) || beginsAsRecord(bytes) ? 'damaged' : 'unreadable';
     return err({ kind, problem: problemFromZod(jws.error, 'record', 'record-form', NEXT) });
   }
-  if (bytes.at(-1) !== NEWLINE) return damaged('record', sentence`the file does not end as a record does`);
+  if (!ends) return damaged('record', sentence`the file does not end as a record does`);
   return openPayload(jws.data, bytes.subarray(BEGINNING.length, BEGINNING.length + jws.data.payload.length));
 }
 

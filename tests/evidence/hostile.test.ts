@@ -17,6 +17,15 @@ const signed = (payload: string) =>
     [station, technician].reduce(addSignature, { payload: toBase64url(payload), signatures: [] } as Jws),
   );
 
+it.each([
+  ['its last line feed taken off', bytes.subarray(0, -1)],
+  ['another end', Uint8Array.from([...bytes.subarray(0, -1), 0x20])],
+])('a record with %s is not authentic, and its end is named', (_, changed) => {
+  const { verdict, why } = judged(changed);
+  expect(verdict).toBe('rejected');
+  expect(why).toMatch(/does not end as a record does|not canonical/);
+});
+
 describe('signed content that says two things at once', () => {
   it.each([
     ['a name twice', text.replace('"job":', '"job":"WO-9","job":'), 'stands twice'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseProfile } from '../../../drivers/profile/file.ts';
+import { parseProfile, readProfile } from '../../../drivers/profile/file.ts';
 import { rawProfile } from './example.ts';
 import { NM } from './reading.ts';
 
@@ -190,4 +190,8 @@ describe('a profile that cannot hold is refused, with the place', () => {
       error: { code: 'file-unreadable', where: 'p.json' },
     });
   });
+});
+
+test('a file without an end is no profile', async () => {
+  expect(await readProfile('/dev/zero')).toMatchObject({ ok: false, error: { code: 'file-unreadable' } });
 });

@@ -154,6 +154,31 @@ it('a scenario needs a place for its Bluetooth tools, one way to each tool, and 
     'engine.wrench',
   ]);
   expect(place({ steps: [{ do: 'hands', move: 'pull 1 fast' }] })).toEqual(['steps.0.move']);
+  const engine = { wrench: 'wrench', cylinders: 2, lowerNm: 30, upperNm: 25 };
+  expect(place({ engine })).toEqual(['engine.upperNm']);
+  const at = (address: string) => ({ id: address, profile: 'p', address });
+  expect(place({ tools: [{ ...at('c2:00:00:00:00:0a'), id: 'wrench' }, at('C2:00:00:00:00:0A')] })).toEqual([
+    'tools.1.address',
+  ]);
+  expect(place({ tools: [{ ...at('0123456789abcdef0123456789abcdef'), id: 'wrench' }] })).toEqual([
+    'tools.0.address',
+  ]);
+});
+
+it.each([
+  [['fit 1', 'pull 1', 'loosen 1', 'fit 1', 'pull 1 lean', 'replace 1', 'measure 1', 'knock 9'], []],
+  [['pull 1'], ['steps.0.move']],
+  [['fit 1', 'loosen 1', 'pull 1'], ['steps.2.move']],
+  [['fit 1', 'replace 1', 'loosen 1'], ['steps.2.move']],
+  [
+    ['measure 3', 'bend 0 0.1'],
+    ['steps.0.move', 'steps.1.move'],
+  ],
+])('hands at an engine of two cylinders: %j is refused at %j', (moves, places) => {
+  const steps = moves.map((move) => ({ do: 'hands', move }));
+  const given = JSON.parse(JSON.stringify(scenario([{ do: 'wait', ms: 1 }])));
+  const read = scenarioSchema.safeParse({ ...given, steps });
+  expect(read.error?.issues.map((issue) => issue.path.join('.')) ?? []).toEqual(places);
 });
 
 it('packets of the controller are cut out of the stream wherever it was broken', () => {

@@ -5,7 +5,7 @@ import { type Capture, parseCapture, recordingOf } from '../../../drivers/replay
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
 import { Sender } from '../../../sim/devices/device.ts';
 import { virtualScheduler } from '../../../sim/scheduler.ts';
-import { busiest, capturedOnAir, playPackets } from '../../../sim/serve/captured.ts';
+import { addressOf, busiest, capturedOnAir, playPackets, unlisted } from '../../../sim/serve/captured.ts';
 import type { Reading } from '../../../src/reading.ts';
 import { good, onBench } from '../../drivers/bench.ts';
 import { wrenchProfile } from '../../drivers/profile/example.ts';
@@ -83,5 +83,50 @@ describe('a capture that is played back', () => {
     await scheduler.runFor(5_000_000);
     expect(then).toBeGreaterThan(0);
     expect(sent).toBe(then);
+  });
+});
+
+describe('a capture of anybody', () => {
+  const of = (change: Partial<Capture['header']>, packets: Capture['packets'] = []): Capture => ({
+    header: { ...captured().header, ...change },
+    packets,
+  });
+
+  it.each([
+    ['C2:00:00:00:00:11', 'c2:00:00:00:00:11'],
+    ['0123456789abcdef0123456789abcdef', 'c0:67:89:ab:cd:ef'],
+    ['nowhere', 'c0:00:00:00:00:ee'],
+  ])('of a device with the address %s plays at %s', (address, plays) => {
+    expect(addressOf(of({ address }))).toBe(plays);
+  });
+
+  it('says which characteristic sent, and is not listed as one that sends', () => {
+    const [packet] = captured().packets;
+    if (packet === undefined) throw new Error('no packet');
+    expect(unlisted(captured())).toBeUndefined();
+    expect(unlisted(of({}, [packet, { ...packet, characteristic: '2a19' }]))).toBe('2a19');
+    const read = captured().header.characteristics.map((one) => ({ ...one, properties: ['read'] }));
+    expect(unlisted(of({ characteristics: read }, [packet]))).toBe(packet.characteristic);
+  });
+
+  it('with a pause of years goes on within a day', () => {
+    const scheduler = virtualScheduler();
+    const [packet] = captured().packets;
+    if (packet === undefined) throw new Error('no packet');
+    let sent = 0;
+    const packets = [packet, { ...packet, atUs: Number.MAX_SAFE_INTEGER }];
+    playPackets(
+      of({}, packets),
+      {
+        ...scheduler,
+        after: (us, run) => {
+          expect(us).toBeLessThan(2 ** 31 * 1_000);
+          run();
+          return () => {};
+        },
+      },
+      { send: () => (sent += 1), over: () => {} },
+    );
+    expect(sent).toBe(2);
   });
 });
