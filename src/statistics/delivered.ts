@@ -1,5 +1,4 @@
 import { err, ok, type Result } from '../result.ts';
-import { w } from '../words/catalogue.ts';
 import { readingsProblem } from './checks.ts';
 import { type Counts, count, type Limits, limitsProblem } from './limits.ts';
 import { mean, momentsOf, standardDeviation } from './moments.ts';
@@ -46,7 +45,7 @@ export function deliveredByLot(
     limitsProblem(limitsMm) ??
     readingsProblem(
       gaps.flatMap((gap) => ('gapMm' in gap ? [gap.gapMm] : [])),
-      w`gaps`,
+      'gaps',
     );
   if (problem !== null) return err(problem);
   const byPart = new Map<string, Map<string | null, DeliveredGap[]>>();

@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  days: 'Tage',
+  deviations: 'Abweichungen',
   'this tool has no certificate': 'dieses Werkzeug hat keinen Kalibrierschein',
   'Name its certificate in the station file, and keep older ones with "plugmark certificates keep".':
     'Seinen Kalibrierschein in der Arbeitsplatzdatei angeben und ältere mit „plugmark certificates keep“ aufheben.',

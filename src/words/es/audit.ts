@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  days: 'días',
+  deviations: 'desviaciones',
   'this tool has no certificate': 'esta herramienta no tiene certificado',
   'Name its certificate in the station file, and keep older ones with "plugmark certificates keep".':
     'Indicar su certificado en el archivo del puesto y guardar los anteriores con «plugmark certificates keep».',

@@ -2,6 +2,8 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  days: 'jours',
+  deviations: 'écarts',
   'this tool has no certificate': "cet outil n'a pas de certificat",
   'Name its certificate in the station file, and keep older ones with "plugmark certificates keep".':
     'Nommer son certificat dans le fichier du poste, et garder les anciens avec « plugmark certificates keep ».',
