@@ -16,6 +16,9 @@ async function moduleOf(contents) {
   return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`);
 }
 
+/** What the page says in English for every reader, because it holds the table of a package against it. */
+const ENGLISH_ALONE = '/src/audit/questions.ts';
+
 /** The sentences of these scripts: their numbers, and for each language but English their wordings in the same order. */
 export async function packedWords(scripts) {
   const { LANGUAGES, numberOf, entriesOf } = await moduleOf(
@@ -28,9 +31,8 @@ export async function packedWords(scripts) {
     others.map(async (language) => Object.assign({}, ...(await entriesOf(language)))),
   );
   const text = scripts.map((script) => script.text).join('');
-  const sentences = [...sentencesOf(scripts.flatMap(({ sources }) => sources)).keys()].filter((one) =>
-    isSaidIn(text, one),
-  );
+  const sources = scripts.flatMap((script) => script.sources).filter((file) => !file.endsWith(ENGLISH_ALONE));
+  const sentences = [...sentencesOf(sources).keys()].filter((one) => isSaidIn(text, one));
   const numbers = new Set(sentences.map(numberOf));
   if (numbers.size !== sentences.length) throw new Error('two sentences of the page have the same number');
   const wordings = dictionaries.map((entries, at) =>

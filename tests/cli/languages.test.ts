@@ -43,7 +43,6 @@ const FACTS: readonly (string | RegExp)[] = [
   /ZZ9\w+/,
   /\d{4}-\d\d-\d\d(?:T[\d:.]+Z?)?/,
   /N·m|mm|MB|UTF|SQLite|UTC|Bluetooth/,
-  /--as\s+\w+/,
   /--[\w-]+/,
 ];
 
@@ -115,7 +114,6 @@ const LINES: readonly (readonly string[])[] = [
   ['impact', 'show', 'IA-9'],
   ['impact', 'decide', 'IA-1', 'J-404', '--as', 'inform', '--because', 'called', '--by', 'Quality One'],
   ['impact', 'decide', 'IA-1', '--as', 'inform', '--because', 'called', '--by', 'Quality One'],
-  ['impact', 'close', 'IA-1', '--because', 'done', '--by', 'Quality One'],
   ['impact', 'wrench', '--as-found', 'found.json', '--by', 'Quality One'],
   ['dispute', '--claim', 'C-1', '--out', 'claim'],
   ['dispute', '--claim', 'C-1', '--out', 'claim', '--plate', 'NOBODY 1'],

@@ -157,7 +157,7 @@ describe('the calendar and the certificates', () => {
     expect(readFileSync(at('c.ics'), 'utf8')).toContain('SUMMARY:Calibrate wrench EXAMPLE-W-03\r\n');
     expect(await run('calendar', ...station('2020-01-01'))).toBe(1);
     expect(said).toContain('! DUE');
-    expect(said).toMatch(/[1-9]\d* of 5000/);
+    expect(said).toMatch(/[1-9]\d* \/ 5000/);
   });
 
   it('keep certificate files by their digest, and see when one changes or goes', async () => {
