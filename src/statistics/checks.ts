@@ -3,7 +3,13 @@ import { phrases, w } from '../words/catalogue.ts';
 import { type Moments, mean } from './moments.ts';
 
 /** What there are too few of, or what does not differ. */
-const NAMES = phrases({ readings: 'readings', calibrations: 'calibrations' });
+const NAMES = phrases({
+  readings: 'readings',
+  calibrations: 'calibrations',
+  gaps: 'gaps',
+  days: 'days',
+  deviations: 'deviations',
+});
 type Of = keyof typeof NAMES;
 
 /** Problem `not-a-number`, at the first reading that is none. */
