@@ -7,6 +7,7 @@ import { CHECK_MARK, headlineOf, worthText } from '../../report/verification.ts'
 import { checkText, notProvenByRecord, withheldText } from '../../report/words/index.ts';
 import { type Sentence, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
+import { warn } from '../terminal/wrapped.ts';
 
 /** The whole report, as whoever was given the record should read it; `unnamed` says whose the trust list is. */
 export const reportLines = (
@@ -61,7 +62,7 @@ export const unnamedLines = (unnamed: Sentence | null): readonly string[] =>
 
 /** The same for whoever reads JSON: beside it, and not in it. */
 export function warnUnnamed(unnamed: Sentence | null): void {
-  if (unnamed !== null) process.stderr.write(`${unnamed()}\n`);
+  if (unnamed !== null) warn([unnamed()]);
 }
 
 /** Under every verdict that somebody may rely on. */

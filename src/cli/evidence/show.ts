@@ -13,7 +13,7 @@ import { hasScreen } from '../bench/run.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
-import { screenColumns } from '../terminal/wrapped.ts';
+import { screenColumns, warn } from '../terminal/wrapped.ts';
 import { laterLogBeside } from './later-log-file.ts';
 import { pullSvg } from './pull-svg.ts';
 import { readersTrust } from './readers-trust.ts';
@@ -32,7 +32,7 @@ export async function show(file: string, { trust, plain, svg, pull }: ShowOption
   const opened = openRecord(bytes);
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
   const { list, fault, unnamed } = await readersTrust(trust, file);
-  if (fault !== null) process.stderr.write(`${safeLine(fault())}\n`);
+  if (fault !== null) warn([safeLine(fault())]);
   const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const verdict = verdictLines(file, report, unnamed);
   const { exit } = VERIFICATION[report.verdict];

@@ -10,7 +10,7 @@ import { printJson } from '../answers/answer.ts';
 import { verifiedRecord } from '../answers/verify.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
-import { print } from '../terminal/wrapped.ts';
+import { print, warn } from '../terminal/wrapped.ts';
 import { laterLogBeside } from './later-log-file.ts';
 import { isPackage } from './package-folder.ts';
 import { byPolicyBeside, readersPolicy } from './readers-policy.ts';
@@ -41,7 +41,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   const { list: trust, fault, unnamed } = await readersTrust(options.trust, path);
   // A policy that names logs says whom the reader trusts.
   const namesLogs = (policy?.policy.logs.length ?? 0) > 0;
-  if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault())}\n`);
+  if (fault !== null && !namesLogs) warn([safeLine(fault())]);
   if (options.json === true) warnUnnamed(unnamed);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, unnamed, policy });
   const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;

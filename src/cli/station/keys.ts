@@ -49,9 +49,11 @@ export function listKeys(options: Scope & { readonly json?: true }): Promise<Exi
     };
     const technicians =
       state.technicians === null ? w`not decided; those with a key sign` : decided[state.technicians];
-    process.stdout.write(
-      `${[...labelled([...own, ...people]), w`technicians: ${technicians}`, w`trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
-    );
+    print([
+      ...labelled([...own, ...people]),
+      w`technicians: ${technicians}`,
+      w`trust list: ${stationFolder.trustFile}`,
+    ]);
     return [];
   });
 }

@@ -39,9 +39,7 @@ export function check(
       return EXIT.failed;
     }
     if (options.json !== true)
-      process.stdout.write(
-        w`All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
-      );
+      print([w`All ${size} entries are as they were written, and the hash tree over them is whole.`]);
     const state = stateOf(stationFolder);
     const own = stationFolder.log
       .checkpoints()

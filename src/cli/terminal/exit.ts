@@ -2,6 +2,7 @@ import { fileProblem } from '../../files/file-problem.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { printable } from '../../ui/printable.ts';
 import { phrases, w } from '../../words/catalogue.ts';
+import { warn } from './wrapped.ts';
 
 /** What the program's exit tells a script. */
 export const EXIT = {
@@ -93,7 +94,7 @@ export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCod
   } catch (error) {
     const problem = error instanceof ProblemError ? error.problem : fileProblem(error);
     if (problem !== null) {
-      process.stderr.write(problemText(problem));
+      warn(problemText(problem).trimEnd().split('\n'));
       return EXIT.badInput;
     }
     const text = error instanceof Error ? `${error.name}: ${error.message}` : String(error);

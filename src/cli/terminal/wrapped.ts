@@ -10,7 +10,12 @@ export const screenColumns = (): number =>
   process.stdout.isTTY === true ? process.stdout.columns || 80 : Number.POSITIVE_INFINITY;
 
 /** Lines for people, broken where the terminal ends. */
-export function print(lines: readonly string[]): void {
-  const columns = screenColumns();
-  process.stdout.write(`${lines.flatMap((line) => wrapped(line, columns)).join('\n')}\n`);
+export const print = (lines: readonly string[]): void => write(process.stdout, lines);
+
+/** The same on the error output. */
+export const warn = (lines: readonly string[]): void => write(process.stderr, lines);
+
+function write(stream: NodeJS.WriteStream, lines: readonly string[]): void {
+  const columns = stream.isTTY === true ? stream.columns || 80 : Number.POSITIVE_INFINITY;
+  stream.write(`${lines.flatMap((line) => wrapped(line, columns)).join('\n')}\n`);
 }

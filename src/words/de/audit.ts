@@ -93,4 +93,7 @@ export const ENTRIES: Entries = {
   'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.':
     'Ein Intervall in ganzen Tagen zwischen seinen Grenzen angeben, eine endliche Abweichung und eine zulässige Abweichung über null.',
   calibrations: 'Kalibrierungen',
+  gaps: 'Abstände',
+  days: 'Tage',
+  deviations: 'Abweichungen',
 };

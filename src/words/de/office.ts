@@ -254,8 +254,8 @@ export const ENTRIES: Entries = {
   'no passphrase was given': 'es wurde kein Passwort angegeben',
   'Passphrase for the new key (Enter: none): ': 'Passwort für den neuen Signaturschlüssel (Enter: keines): ',
   'DIVERGED at entry {0}: {1}.\n': 'ABWEICHUNG bei Eintrag {0}: {1}.\n',
-  'All {0} entries are as they were written, and the hash tree over them is whole.\n':
-    'Alle {0} Einträge sind, wie sie geschrieben wurden, und der Hashbaum darüber ist unversehrt.\n',
+  'All {0} entries are as they were written, and the hash tree over them is whole.':
+    'Alle {0} Einträge sind, wie sie geschrieben wurden, und der Hashbaum darüber ist unversehrt.',
   'a checkpoint of the station': 'ein Prüfpunkt des Arbeitsplatzes',
   'LOST: the log states that it went on without entries that # checkpoint stands for.|LOST: the log states that it went on without entries that # checkpoints stand for.':
     {

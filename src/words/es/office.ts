@@ -250,8 +250,8 @@ export const ENTRIES: Entries = {
   'no passphrase was given': 'no se dio ninguna contraseña',
   'Passphrase for the new key (Enter: none): ': 'Contraseña para la clave nueva (Enter: ninguna): ',
   'DIVERGED at entry {0}: {1}.\n': 'DIVERGE en la entrada {0}: {1}.\n',
-  'All {0} entries are as they were written, and the hash tree over them is whole.\n':
-    'Las {0} entradas están como se escribieron, y el árbol de resúmenes sobre ellas está íntegro.\n',
+  'All {0} entries are as they were written, and the hash tree over them is whole.':
+    'Las {0} entradas están como se escribieron, y el árbol de resúmenes sobre ellas está íntegro.',
   'a checkpoint of the station': 'un punto de control del puesto',
   'LOST: the log states that it went on without entries that # checkpoint stands for.|LOST: the log states that it went on without entries that # checkpoints stand for.':
     {

@@ -250,8 +250,8 @@ export const ENTRIES: Entries = {
   'no passphrase was given': "aucune phrase secrète n'a été donnée",
   'Passphrase for the new key (Enter: none): ': 'Phrase secrète pour la nouvelle clé (Enter : aucune) : ',
   'DIVERGED at entry {0}: {1}.\n': "DIVERGENCE à l'entrée {0} : {1}.\n",
-  'All {0} entries are as they were written, and the hash tree over them is whole.\n':
-    "Les {0} entrées sont telles qu'elles ont été écrites, et l'arbre de hachage au-dessus est intact.\n",
+  'All {0} entries are as they were written, and the hash tree over them is whole.':
+    "Les {0} entrées sont telles qu'elles ont été écrites, et l'arbre de hachage au-dessus est intact.",
   'a checkpoint of the station': 'un point de contrôle du poste',
   'LOST: the log states that it went on without entries that # checkpoint stands for.|LOST: the log states that it went on without entries that # checkpoints stand for.':
     {

@@ -31,7 +31,7 @@ describe('the demo through the whole Bluetooth stack', () => {
     expect(code).toBe(0);
     for (const words of ['COMPLETO.', 'Auténtica y completa, pero NO DEMOSTRADA', 'SIMULADO'])
       expect(stdout).toContain(words);
-    expect(stdout).not.toMatch(/\b(?:cylinder|torque|gap|confirmed|closed|Enter:? they)\b/);
+    expect(stdout).not.toMatch(/\b(?:cylinder|torques|gaps|confirmed|closed|Enter:? they)\b/);
   });
 
   it('went over the air: Bluetooth links of the driver that ships, to tools that are simulated', () => {
