@@ -21,7 +21,7 @@ export const jobJudgedSchema = z.discriminatedUnion('as', [
   z.strictObject({ as: z.literal('unknown-rules') }),
   /** This version cannot read its entries, or they are no job that a bench ever wrote. */
   z.strictObject({ as: z.literal('unreadable') }),
-  /** More entries or attempts than a record may have. */
+  /** Longer than a record may be, or with more entries or attempts. */
   z.strictObject({ as: z.literal('too-long') }),
 ]);
 export type JobJudged = z.infer<typeof jobJudgedSchema>;

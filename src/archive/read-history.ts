@@ -1,13 +1,17 @@
 /** Brings the history of a log up to what is cosigned of it, part by part, and judges its jobs; where both lie is a port. */
 import { STATION_STREAM } from '../evidence/log.ts';
+import { MAX_RECORD_BYTES } from '../evidence/record.ts';
 import { ENTRIES_A_BUNDLE } from './bundle.ts';
 import { aboutEntry, isOfStation, type NumberedEntry } from './entries.ts';
 import { type HistoryMark, type HistoryPart, type HistoryStore, type JobPlace, keptJob } from './history.ts';
 import { type JobJudged, judged } from './judged.ts';
 import { entriesKept, type KeptBundle } from './kept-log.ts';
 
-/** What is read at once: no more than these bundles and those of jobs that began before them are in memory. */
+/** What is read at once: no more than this, and one job that began before it, is in memory. */
 const BUNDLES_A_PART = 16;
+const LENGTH_OF_A_PART = 64 << 20;
+/** A job whose entries are longer has no record. Whoever has the key of a log may sign one that no memory holds. */
+const MOST_OF_A_JOB = MAX_RECORD_BYTES;
 
 /** Where the bundles of a log are. */
 export interface BundleStore {
@@ -28,12 +32,21 @@ export async function bringUpToDate(store: BundleStore, log: string): Promise<vo
 
 async function nextPart(store: BundleStore, log: string, mark: HistoryMark): Promise<HistoryPart> {
   const first = Math.floor(mark.read / ENTRIES_A_BUNDLE);
-  const to = Math.min(mark.size, (first + BUNDLES_A_PART) * ENTRIES_A_BUNDLE);
-  const numbers = Array.from({ length: Math.ceil(to / ENTRIES_A_BUNDLE) - first }, (_, i) => first + i);
-  const fresh = entriesOf(await store.bundlesOf(log, numbers)).filter(
-    ({ seq }) => seq > mark.read && seq <= to,
-  );
-  if (fresh.length !== to - mark.read) throw new Error(`entries of the log ${log} are missing`);
+  const fresh: NumberedEntry[] = [];
+  let to = mark.read;
+  for (
+    let [number, length] = [first, 0];
+    to < mark.size && number < first + BUNDLES_A_PART && length < LENGTH_OF_A_PART;
+    number++
+  ) {
+    to = Math.min(mark.size, (number + 1) * ENTRIES_A_BUNDLE);
+    for (const entry of entriesOf(await store.bundlesOf(log, [number]))) {
+      if (entry.seq <= mark.read || entry.seq > to) continue;
+      fresh.push(entry);
+      length += lengthOf(entry);
+    }
+    if (fresh.length !== to - mark.read) throw new Error(`entries of the log ${log} are missing`);
+  }
   const places = new Map<string, JobPlace>();
   const own = new Map<string, NumberedEntry[]>();
   const station = [];
@@ -56,7 +69,9 @@ async function nextPart(store: BundleStore, log: string, mark: HistoryMark): Pro
     const there = before.find((one) => one.stream === stream);
     const whole = there === undefined ? place : joined(there, place);
     const earlier = there === undefined ? [] : await entriesIn(store, log, there, mark.read);
-    jobs.push(keptJob(whole, [...earlier, ...(own.get(stream) ?? [])]));
+    jobs.push(
+      earlier === null ? { ...whole, job: null } : keptJob(whole, [...earlier, ...(own.get(stream) ?? [])]),
+    );
   }
   return { read: to, jobs, station };
 }
@@ -74,18 +89,34 @@ const joined = (earlier: JobPlace, later: JobPlace): JobPlace => ({
   bundles: [...new Set([...earlier.bundles, ...later.bundles])],
 });
 
-/** The entries of a job that the history has, without its samples. */
-async function entriesIn(
+/** The entries of a job that the history has, without its samples; null where they are too long. */
+const entriesIn = (store: BundleStore, log: string, place: JobPlace, read: number) =>
+  entriesWhere(store, log, place, (entry) => {
+    const about = entry.seq <= read ? aboutEntry(entry) : null;
+    return about?.stream === place.stream && !about.isSamples;
+  });
+
+/** One bundle after the other, for a job may lie in any number of them. */
+async function entriesWhere(
   store: BundleStore,
   log: string,
-  { stream, bundles }: JobPlace,
-  read: number,
-): Promise<readonly NumberedEntry[]> {
-  return entriesOf(await store.bundlesOf(log, bundles)).filter((entry) => {
-    const about = entry.seq <= read ? aboutEntry(entry) : null;
-    return about?.stream === stream && !about.isSamples;
-  });
+  { bundles }: JobPlace,
+  isWanted: (entry: NumberedEntry) => boolean,
+): Promise<readonly NumberedEntry[] | null> {
+  const wanted: NumberedEntry[] = [];
+  let length = 0;
+  for (const number of bundles)
+    for (const entry of entriesOf(await store.bundlesOf(log, [number]))) {
+      if (!isWanted(entry)) continue;
+      wanted.push(entry);
+      length += lengthOf(entry);
+      if (length > MOST_OF_A_JOB) return null;
+    }
+  return wanted;
 }
+
+const lengthOf = ({ body, disclosures }: NumberedEntry): number =>
+  disclosures.reduce((length, one) => length + one.length, body.length);
 
 function entriesOf(bundles: readonly KeptBundle[]): readonly NumberedEntry[] {
   return bundles.flatMap((bundle) => {
@@ -113,7 +144,8 @@ export async function judgeWaiting(
     const waiting = await store.history.toJudge(log, JOBS_AT_ONCE);
     if (waiting.length === 0) return done;
     for (const place of waiting) {
-      const outcome = judged(await allEntriesOf(store, log, place));
+      const entries = await allEntriesOf(store, log, place);
+      const outcome: JobJudged = entries === null ? { as: 'too-long' } : judged(entries);
       await store.history.putJudged(log, place, outcome);
       done.push({ ...place, judged: outcome });
       if (!(await pause())) return done;
@@ -121,12 +153,10 @@ export async function judgeWaiting(
   }
 }
 
-async function allEntriesOf(
-  store: BundleStore,
-  log: string,
-  { stream, bundles, last }: JobPlace,
-): Promise<readonly NumberedEntry[]> {
-  return entriesOf(await store.bundlesOf(log, bundles)).filter(
-    (entry) => entry.seq <= last && aboutEntry(entry)?.stream === stream,
+const allEntriesOf = (store: BundleStore, log: string, place: JobPlace) =>
+  entriesWhere(
+    store,
+    log,
+    place,
+    (entry) => entry.seq <= place.last && aboutEntry(entry)?.stream === place.stream,
   );
-}

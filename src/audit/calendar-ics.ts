@@ -1,7 +1,8 @@
 /** The calibration calendar as iCalendar (RFC 5545), for any calendar program. */
 import { toHex, utf8 } from '../evidence/platform/bytes.ts';
 import { sha256 } from '../evidence/platform/hash.ts';
-import { type CalendarLine, CYCLES_ARE, USUAL_MONTHS } from './calendar.ts';
+import { ENGLISH, inLanguage } from '../words/catalogue.ts';
+import { type CalendarLine, cyclesAre, USUAL_MONTHS } from './calendar.ts';
 
 /** Octets in a line, its end not counted (3.1). */
 const LINE_OCTETS = 75;
@@ -37,7 +38,7 @@ function eventOf(line: CalendarLine, due: string, station: string, madeAt: strin
     line.cycleLimit === null
       ? `${line.cycles} cycles since.`
       : `${line.cycles} of ${line.cycleLimit} cycles used.`,
-    `Cycles: ${CYCLES_ARE}.`,
+    inLanguage(ENGLISH, cyclesAre),
     line.outOfTolerance === null
       ? ''
       : `Out of tolerance on ${line.outOfTolerance.on}, impact assessment ${line.outOfTolerance.impact}: due now.`,

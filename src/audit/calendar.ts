@@ -1,4 +1,4 @@
-/** When each instrument of the station must be calibrated again: by date, or by cycles (see `CYCLES_ARE`). */
+/** When each instrument of the station must be calibrated again: by date, or by cycles (see `cyclesAre`). */
 
 import type { Certificate } from '../instrument/certificate.ts';
 import { monthsLater } from '../instrument/dates.ts';
@@ -6,6 +6,7 @@ import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument, OutOfTolerance } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
 import { type IntervalBounds, type NextInterval, nextInterval } from '../statistics/staircase.ts';
+import { w } from '../words/catalogue.ts';
 
 /** An instrument as it was recorded last, with what the log counts since its calibration. */
 export interface InUse {
@@ -52,8 +53,8 @@ export interface CalendarLine {
 export const USUAL_MONTHS = 12;
 
 /** What the cycles of a line are, in words. */
-export const CYCLES_ARE =
-  'gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count';
+export const cyclesAre = (): string =>
+  w`Cycles: gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count.`;
 
 export interface CalendarSettings {
   /** ISO day. */

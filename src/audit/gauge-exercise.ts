@@ -8,6 +8,7 @@ import { isWithheld } from '../personal.ts';
 import { type Problem, problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { GaugeStudy } from '../statistics/gauge-study.ts';
+import { w } from '../words/catalogue.ts';
 
 const label = z.string().trim().min(1, 'expected a name').max(40, 'expected at most 40 characters');
 /** Two whose names are withheld are two. */
@@ -97,8 +98,8 @@ export function drawnExercise(plan: ExercisePlan, turns: readonly (readonly numb
       code: 'gauge-study-order',
       where: 'gauge study',
       message:
-        bad >= 0 ? `turn ${bad + 1} does not name each part once` : 'there are turns too many or too few',
-      next: 'Begin the study anew: this order was not drawn for its plan.',
+        bad >= 0 ? w`turn ${bad + 1} does not name each part once` : w`there are turns too many or too few`,
+      next: w`Begin the study anew: this order was not drawn for its plan.`,
     });
   const rest = [...turns];
   return ok(newExercise(plan, () => rest.shift() ?? []));
@@ -161,6 +162,6 @@ export function studyOf(exercise: Exercise): Result<GaugeStudy> {
 const notWhole = ({ step, steps }: Due): Problem => ({
   code: 'gauge-study-open',
   where: 'gauge study',
-  message: `${steps - step + 1} of ${steps} readings are missing`,
-  next: 'Measure them all: a study with holes says nothing about who differs from whom.',
+  message: w`${steps - step + 1} of ${steps} readings are missing`,
+  next: w`Measure them all: a study with holes says nothing about who differs from whom.`,
 });

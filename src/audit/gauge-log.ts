@@ -7,6 +7,7 @@ import type { StationEvent } from '../evidence/station-event.ts';
 import type { Problem } from '../problem.ts';
 import type { FigureSource } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import {
   drawnExercise,
   type Exercise,
@@ -131,20 +132,20 @@ export function isAsTaken({ taking, end }: LoggedStudy): boolean {
 export const unknownStudy = (study: string): Problem => ({
   code: 'study-unknown',
   where: study,
-  message: 'this station has no gauge study of this number',
-  next: 'See "plugmark gauge-study list".',
+  message: w`this station has no gauge study of this number`,
+  next: w`See "plugmark gauge-study list".`,
 });
 
 const alreadyFinished = (study: string): Problem => ({
   code: 'study-finished',
   where: study,
-  message: 'this study is finished and recorded',
-  next: `See "plugmark gauge-study show ${study}".`,
+  message: w`this study is finished and recorded`,
+  next: w`See "plugmark gauge-study show ${study}".`,
 });
 
 const dropped = (study: string, because: string): Problem => ({
   code: 'study-dropped',
   where: study,
-  message: `this study was given up: ${because}`,
-  next: 'Start a new one. The readings of this one stay in the log.',
+  message: w`this study was given up: ${because}`,
+  next: w`Start a new one. The readings of this one stay in the log.`,
 });

@@ -3,6 +3,7 @@ import type { Certificate } from '../instrument/certificate.ts';
 import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 
 /** One time that the tool was entered into the log. */
 export interface Use {
@@ -42,7 +43,7 @@ function latest(
   if (others.length > 0) {
     const which = [last, ...others];
     return err(
-      overlap(asFound, `certificates ${listed(which, before)} are of one day, ${day}`, which, before),
+      overlap(asFound, w`certificates ${listed(which, before)} are of one day, ${day ?? ''}`, which, before),
     );
   }
   const since = uses.findIndex(({ certificate }) => certificate !== null && same(certificate, last));
@@ -50,7 +51,7 @@ function latest(
     .slice(since)
     .find(({ certificate }) => certificate !== null && certificate.date < last.date)?.certificate;
   if (older === undefined || older === null) return ok(last);
-  const message = `certificate ${older.number} of ${older.date} was taken up again after ${last.number} of ${last.date}`;
+  const message = w`certificate ${older.number} of ${older.date} was taken up again after ${last.number} of ${last.date}`;
   return err(overlap(asFound, message, [older, last], before));
 }
 
@@ -67,13 +68,13 @@ function named(
         'certificate-unknown',
         asFound,
         'date',
-        `the log has no certificate ${since} of this tool from before ${asFound.date}`,
-        `It has: ${before.map(({ number, date }) => `${number} of ${date}`).join(', ') || 'none'}.`,
+        w`the log has no certificate ${since} of this tool from before ${asFound.date}`,
+        w`It has: ${before.map(({ number, date }) => `${number} of ${date}`).join(', ') || w`none`}.`,
       ),
     );
   if (others.length === 0) return ok(only);
   return err(
-    overlap(asFound, `--since "${since}" may mean ${listed(matching, before, ' or ')}`, matching, before),
+    overlap(asFound, w`--since "${since}" may mean ${listed(matching, before, w` or `)}`, matching, before),
   );
 }
 
@@ -83,13 +84,13 @@ function overlap(
   which: readonly Certificate[],
   among: readonly Certificate[],
 ): Problem {
-  const options = which.map((one) => `--since "${spelling(one, among)}"`).join(' or ');
+  const options = which.map((one) => `--since "${spelling(one, among)}"`).join(w` or `);
   return asFoundProblem(
     'certificates-overlap',
     asFound,
     'last good check',
-    `${message}, so nobody can tell which was the last good check`,
-    `Say which one counts: ${options}. An earlier one looks back further.`,
+    w`${message}, so nobody can tell which was the last good check`,
+    w`Say which one counts: ${options}. An earlier one looks back further.`,
   );
 }
 
@@ -107,7 +108,7 @@ function spelling(one: Certificate, among: readonly Certificate[]): string {
   return spellings(one).find(isClear) ?? one.number;
 }
 
-const listed = (which: readonly Certificate[], among: readonly Certificate[], between = ' and ') =>
+const listed = (which: readonly Certificate[], among: readonly Certificate[], between = w` and `) =>
   which.map((one) => spelling(one, among)).join(between);
 
 /** Of one tool, whose serial number they all have. */

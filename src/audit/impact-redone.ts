@@ -1,5 +1,6 @@
 /** Whether a later job did a recalled one again: by what the log holds, never on somebody's word alone. */
-import { marksOf, WORTH } from '../job/proof.ts';
+import { type Mark, marksOf, WORTH } from '../job/proof.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import type { AttemptRow } from './attempt.ts';
 import type { Since } from './impact-held.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
@@ -24,6 +25,8 @@ export interface LaterJob {
   readonly attempts: readonly AttemptRow[];
 }
 
+const MARKED: Readonly<Record<Mark, string>> = phrases({ simulated: 'simulated', replayed: 'replayed' });
+
 /** Why a later job has not done the item again, as the end of a sentence about it; null where it has. */
 export function notRedoneBecause(
   item: ItemState,
@@ -31,9 +34,10 @@ export function notRedoneBecause(
   impacts: readonly ImpactAssessment[],
   since: readonly Since[],
 ): string | null {
-  if (state !== 'complete') return 'is not complete';
+  if (state !== 'complete') return w`is not complete`;
   const marks = marksOf(attempts.map(({ source }) => source));
-  if (marks.length > 0) return `rests on ${marks.join(' and ')} figures, and proves nothing`;
+  if (marks.length > 0)
+    return w`rests on ${marks.map((mark) => MARKED[mark]).join(', ')} figures, and proves nothing`;
   const proofs = attempts.filter(({ last, result }) => last && result === 'OK');
   // What an instrument had proven is not done again by what a person attests.
   const lacking = item.attempts.find(
@@ -46,9 +50,11 @@ export function notRedoneBecause(
       ),
   );
   if (lacking !== undefined)
-    return `has no proof of the ${lacking.quantity === 'torque' ? 'torque' : 'gap'} of cylinder ${lacking.cylinder}`;
+    return lacking.quantity === 'torque'
+      ? w`has no proof of the torque of cylinder ${lacking.cylinder}`
+      : w`has no proof of the gap of cylinder ${lacking.cylinder}`;
   const doubted = impacts.find(({ items }) => items.some((one) => one.job === job));
-  if (doubted !== undefined) return `does not hold itself, see ${doubted.assessment}`;
+  if (doubted !== undefined) return w`does not hold itself, see ${doubted.assessment}`;
   const unfit = since.find(({ jobs }) => jobs.includes(job));
-  return unfit === undefined ? null : `used ${unfit.newest.assessed.tool}, which was out of tolerance`;
+  return unfit === undefined ? null : w`used ${unfit.newest.assessed.tool}, which was out of tolerance`;
 }

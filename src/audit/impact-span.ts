@@ -8,6 +8,7 @@ import type { Instrument } from '../instrument/instrument.ts';
 import { calibratedAt } from '../metrology/calibration.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { lastGoodCheck, asFoundProblem as problem, type Use } from './impact-checks.ts';
 
 /** A tool of the station, and the certificate with what the laboratory found. */
@@ -50,7 +51,7 @@ export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Re
         'as-found-too-early',
         asFound,
         'date',
-        `it is dated ${asFound.date}, and ${tool} (${asFound.serial}) is in the log only from ${firstUse} on`,
+        w`it is dated ${asFound.date}, and ${tool} (${asFound.serial}) is in the log only from ${firstUse} on`,
         'Check the date. Nothing in this log can be in question.',
       ),
     );
@@ -117,8 +118,8 @@ function mistaken(
     return {
       code: 'tool-unknown',
       where: tool,
-      message: 'the log of this station has no tool of that name',
-      next: `It has: ${[...known].join(', ') || 'none'}.`,
+      message: w`the log of this station has no tool of that name`,
+      next: w`It has: ${[...known].join(', ') || w`none`}.`,
     };
   }
   const serials = new Set(uses.flatMap(({ serial }) => (serial === null ? [] : [serial])));
@@ -127,16 +128,16 @@ function mistaken(
       'serial-missing',
       asFound,
       'serial',
-      `it is for serial number ${asFound.serial}; tool ${tool} has none in the log`,
-      'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".',
+      w`it is for serial number ${asFound.serial}; tool ${tool} has none in the log`,
+      w`Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".`,
     );
   if (!serials.has(asFound.serial))
     return problem(
       'certificate-other-serial',
       asFound,
       'serial',
-      `it is for serial number ${asFound.serial}, but tool ${tool} is ${[...serials].join(' or ')}`,
-      'Give the file of what was found of this tool.',
+      w`it is for serial number ${asFound.serial}, but tool ${tool} is ${[...serials].join(w` or `)}`,
+      w`Give the file of what was found of this tool.`,
     );
   const unit = use.quantity === 'torque' ? 'N.m' : 'mm';
   if (asFound.unit !== unit)
@@ -144,16 +145,16 @@ function mistaken(
       'certificate-unit',
       asFound,
       'unit',
-      `its points are in ${asFound.unit}; tool ${tool} measures in ${unit}`,
-      'Give the file of what was found of this tool.',
+      w`its points are in ${asFound.unit}; tool ${tool} measures in ${unit}`,
+      w`Give the file of what was found of this tool.`,
     );
   if (asFound.date > today)
     return problem(
       'certificate-in-future',
       asFound,
       'date',
-      `it is dated ${asFound.date}, after today, ${today}`,
-      'Check the date of the certificate and the clock of this computer.',
+      w`it is dated ${asFound.date}, after today, ${today}`,
+      w`Check the date of the certificate and the clock of this computer.`,
     );
   return null;
 }

@@ -3,6 +3,7 @@ import type { StationEntry } from '../evidence/log.ts';
 import type { ImpactDecision, ImpactItem, StationEvent } from '../evidence/station-event.ts';
 import type { Certificate } from '../instrument/certificate.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 
 export interface Decided {
   readonly decision: ImpactDecision;
@@ -111,16 +112,16 @@ export function decide(
     return err({
       code: 'impact-closed',
       where: assessment,
-      message: `this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
-      next: 'The decisions stand. Assess again if something new was found.',
+      message: w`this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
+      next: w`The decisions stand. Assess again if something new was found.`,
     });
   const unknown = decisions.find(({ job }) => !items.some((item) => item.job === job));
   if (unknown !== undefined)
     return err({
       code: 'item-unknown',
       where: assessment,
-      message: `job ${unknown.job} is not among the jobs that this impact assessment touches`,
-      next: `List them with "plugmark impact show ${assessment}".`,
+      message: w`job ${unknown.job} is not among the jobs that this impact assessment touches`,
+      next: w`List them with "plugmark impact show ${assessment}".`,
     });
   return ok(
     decisions.flatMap(({ job, decision, redoneIn }) =>
@@ -150,8 +151,8 @@ export function close(
     return err({
       code: 'impact-closed',
       where: assessment,
-      message: `this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
-      next: 'There is nothing more to do.',
+      message: w`this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
+      next: w`There is nothing more to do.`,
     });
   const open = items.filter((item) => item.open);
   const [first] = open;
@@ -161,7 +162,7 @@ export function close(
   return err({
     code: 'impact-open',
     where: assessment,
-    message: `${open.length} of ${items.length} jobs are still open: ${open.length - recalled} not decided, ${recalled} recalled and not redone`,
-    next: `Decide about each, for example: plugmark impact decide ${assessment} ${first.job} --as ${example} --because "..." --by NAME`,
+    message: w`${open.length} of ${items.length} jobs are still open: ${open.length - recalled} not decided, ${recalled} recalled and not redone`,
+    next: w`Decide about each, for example: plugmark impact decide ${assessment} ${first.job} --as ${example} --because "..." --by NAME`,
   });
 }

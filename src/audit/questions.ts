@@ -9,9 +9,10 @@ import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { FigureSource } from '../reading.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import type { Attempt, AttemptRow } from './attempt.ts';
 import { type JobHistory, jobHistory } from './attempt-walk.ts';
-import type { ImpactAssessment } from './impact-state.ts';
+import type { Decided, ImpactAssessment } from './impact-state.ts';
 import type { Setup } from './setup.ts';
 
 /** A job as the station's list has it. */
@@ -123,7 +124,7 @@ export function answerFor(
     marks: marksOf(job.sources),
     questioned,
     exceptions: [
-      ...STATE[job.state],
+      ...[STATE_EXCEPTION[job.state]].flatMap((one) => one ?? []),
       ...job.outOfOrder.map(outOfOrderException),
       ...toolExceptions(attempts[0], setup),
       ...attempts.flatMap(attemptException),
@@ -132,12 +133,12 @@ export function answerFor(
   };
 }
 
-const STATE: Readonly<Record<AskedJob['state'], readonly string[]>> = {
-  open: ['still open'],
-  complete: [],
-  incomplete: ['closed with work open'],
-  void: ['declared void'],
-};
+const STATE_EXCEPTION: Readonly<Record<AskedJob['state'], string | null>> = phrases({
+  open: 'still open',
+  complete: null,
+  incomplete: 'closed with work open',
+  void: 'declared void',
+});
 
 /** An instrument that would have been refused was used: a supervisor answered for it, else the job had not been opened. */
 function toolExceptions(row: Told | undefined, setup: Setup | null): readonly string[] {
@@ -149,45 +150,71 @@ function toolExceptions(row: Told | undefined, setup: Setup | null): readonly st
     const from = readingFor(instrument, window.lowerLimit, circumstances);
     const to = readingFor(instrument, window.upperLimit, circumstances);
     return unfit(instrument, { on: row.on, from, to }).map(
-      (refusal) => `${instrument.id} used although ${problemOf(refusal).message}`,
+      (refusal) => w`${instrument.id} used although ${problemOf(refusal).message}`,
     );
   });
 }
 
-const CENSORED: Readonly<Record<NonNullable<AttemptRow['censored']>, string | null>> = {
+const CENSORED: Readonly<Record<NonNullable<AttemptRow['censored']>, string | null>> = phrases({
   cut: 'cut off',
   saturated: "at the end of the tool's scale",
   undecided: 'nobody said what it was',
   // Wires tell bounds and no figure: nothing is wrong with that.
   bounded: null,
-};
+});
+
+const SIDE_WORDS = phrases({ low: 'too low', high: 'too high', inside: 'too far out' });
 
 /** Why an attempt wants an explanation. */
 export function attemptException(row: Attempt): readonly string[] {
   const { quantity, cylinder, number, result, valueSi, side } = row;
-  const which = `cylinder ${cylinder}, ${quantity === 'torque' ? 'pull' : 'gap reading'} ${number}`;
+  const which =
+    quantity === 'torque'
+      ? w`cylinder ${cylinder}, pull ${number}`
+      : w`cylinder ${cylinder}, gap reading ${number}`;
   const censored = row.censored === null ? null : CENSORED[row.censored];
   const value =
     valueSi === null ? '' : ` (${quantity === 'torque' ? formatTorque(valueSi) : formatGap(valueSi, 3)})`;
-  if (result === 'NotOK') return [`${which}: ${EVALUATION_WORD.NotOK}, too ${side ?? 'far out'}${value}`];
+  if (result === 'NotOK')
+    return [`${which}: ${EVALUATION_WORD.NotOK}, ${SIDE_WORDS[side ?? 'inside']}${value}`];
   if (result === 'NotDecidable') return [`${which}: ${EVALUATION_WORD.NotDecidable}${value}`];
   if (censored !== null) return [`${which}: ${censored}`];
-  return row.early ? [`${which}: OUT OF ORDER${row.held ? ', not proven by itself' : ''}${value}`] : [];
+  if (!row.early) return [];
+  return [
+    row.held ? w`${which}: OUT OF ORDER, not proven by itself${value}` : w`${which}: OUT OF ORDER${value}`,
+  ];
 }
+
+const CAME: Readonly<Record<OutOfOrder['what'], string>> = phrases({
+  pull: 'pull',
+  loosening: 'loosening',
+  'old-plug': 'old plug',
+  'by-angle': 'by angle',
+  gap: 'gap',
+});
 
 /** In the same words for a list: what came, and before which step. */
 function outOfOrderException({ step, what, cylinder, pull, doneAgain }: OutOfOrder): string {
-  const where = cylinder === undefined ? '' : `cylinder ${cylinder}, `;
-  const number = pull === undefined ? '' : ` ${pull}`;
-  const turn = step === 'afterwards' ? 'behind the list' : 'before the step';
-  const again = doneAgain === true ? '; done again since' : '';
-  return `OUT OF ORDER: ${where}${what.replaceAll('-', ' ')}${number}, ${turn} "${step}"${again}`;
+  const where = cylinder === undefined ? '' : w`cylinder ${cylinder}, `;
+  const came = pull === undefined ? CAME[what] : `${CAME[what]} ${pull}`;
+  const again = doneAgain === true ? w`; done again since` : '';
+  return step === 'afterwards'
+    ? w`OUT OF ORDER: ${where}${came}, behind the list${again}`
+    : w`OUT OF ORDER: ${where}${came}, before the step "${step}"${again}`;
 }
+
+const DECIDED: Readonly<Record<Decided['decision'], string>> = phrases({
+  recall: 'recall',
+  inform: 'inform',
+  accept: 'accept',
+  redone: 'redone',
+});
 
 function impactException({ assessment, items, assessed }: ImpactAssessment, job: string): readonly string[] {
   const item = items.find((one) => one.job === job);
   if (item === undefined) return [];
-  const sort = item.sort === 'out' ? 'OUT' : 'DOUBTFUL';
-  const decided = item.decided.at(-1)?.decision ?? 'not decided';
-  return [`impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}): ${sort}, ${decided}`];
+  const sort = item.sort === 'out' ? w`OUT` : w`DOUBTFUL`;
+  const last = item.decided.at(-1)?.decision;
+  const decided = last === undefined ? w`not decided` : DECIDED[last];
+  return [w`impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}): ${sort}, ${decided}`];
 }

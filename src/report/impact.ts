@@ -19,7 +19,7 @@ const DECISION_WORD: Readonly<Record<Decided['decision'], string>> = phrases({
 });
 
 /** A decision in the word of the command that made it. */
-export const decisionWords = ({ decision, redoneIn }: Decided): string =>
+export const decisionWords = ({ decision, redoneIn }: Pick<Decided, 'decision' | 'redoneIn'>): string =>
   redoneIn === null ? DECISION_WORD[decision] : w`${DECISION_WORD[decision]} in ${redoneIn}`;
 
 /** Where a job of an impact assessment stands. */

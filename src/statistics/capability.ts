@@ -1,6 +1,7 @@
 import { chiSquareQuantile } from '../metrology/chi-square.ts';
 import { normalCdf, normalQuantile } from '../metrology/normal.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { numberProblem, readingsProblem, spreadProblem, sumsProblem } from './checks.ts';
 import { type Counts, count, type Limits, limitsProblem } from './limits.ts';
 import { mean, momentsOf, standardDeviation } from './moments.ts';
@@ -90,12 +91,12 @@ export function capability(
 ): Result<Capability> {
   const problem =
     limitsProblem(limits) ??
-    readingsProblem(readings, 'readings') ??
-    numberProblem(readings.length, LEAST, 'readings') ??
-    spreadProblem(readings, 'readings');
+    readingsProblem(readings, w`readings`) ??
+    numberProblem(readings.length, LEAST, w`readings`) ??
+    spreadProblem(readings, w`readings`);
   if (problem !== null) return err(problem);
   const moments = momentsOf(readings);
-  const notHeld = sumsProblem(moments, 'readings');
+  const notHeld = sumsProblem(moments, w`readings`);
   if (notHeld !== null) return err(notHeld);
   const n = readings.length;
   const [centre, sigmaOverall] = [mean(moments), standardDeviation(moments)];

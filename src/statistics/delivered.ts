@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { readingsProblem } from './checks.ts';
 import { type Counts, count, type Limits, limitsProblem } from './limits.ts';
 import { mean, momentsOf, standardDeviation } from './moments.ts';
@@ -45,7 +46,7 @@ export function deliveredByLot(
     limitsProblem(limitsMm) ??
     readingsProblem(
       gaps.flatMap((gap) => ('gapMm' in gap ? [gap.gapMm] : [])),
-      'gaps',
+      w`gaps`,
     );
   if (problem !== null) return err(problem);
   const byPart = new Map<string, Map<string | null, DeliveredGap[]>>();

@@ -67,7 +67,7 @@ export interface Predicted {
 export function fitDrift(
   deviations: readonly (DatedDeviation & { readonly standard?: number })[],
 ): Result<Drift> {
-  const problem = deviationsProblem(deviations) ?? numberProblem(deviations.length, 3, 'calibrations');
+  const problem = deviationsProblem(deviations) ?? numberProblem(deviations.length, 3, w`calibrations`);
   if (problem !== null) return err(problem);
   const line = lineThrough([deviations.map((one) => ({ standard: 1, ...one }))]);
   if (line.timeSquares === 0) return err(oneDay());
@@ -90,7 +90,7 @@ export function fitPeriods(periods: readonly (readonly Certified[])[]): Result<C
   const problem =
     deviationsProblem(all) ??
     (all.every(({ standard }) => standard > 0 && Number.isFinite(standard)) ? null : noUncertainty()) ??
-    numberProblem(Math.max(0, ...periods.map(({ length }) => length)), 2, 'calibrations');
+    numberProblem(Math.max(0, ...periods.map(({ length }) => length)), 2, w`calibrations`);
   if (problem !== null) return err(problem);
   const line = lineThrough(periods.filter(({ length }) => length > 0));
   if (line.timeSquares === 0) return err(oneDay());

@@ -71,7 +71,7 @@ export function ewmaChart(
 ): Result<EwmaChart> {
   const problem =
     settingsProblem(settings) ??
-    readingsProblem(readings, 'readings') ??
+    readingsProblem(readings, w`readings`) ??
     timesProblem(readings.length, spacing);
   if (problem !== null) return err(problem);
   const { lambda, target, sigma, clip = Number.POSITIVE_INFINITY, estimated } = settings;
@@ -91,7 +91,7 @@ export function ewmaChart(
   });
   const half = width * sigma * Math.sqrt(lambda / (2 - lambda));
   if (![half, ...points.flatMap(({ mean, lower, upper }) => [mean, lower, upper])].every(Number.isFinite))
-    return err(notHeld('readings'));
+    return err(notHeld(w`readings`));
   const even = gaps?.every((gap) => Math.abs(gap - 1) <= 0.1);
   return ok({
     settings,

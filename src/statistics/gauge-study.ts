@@ -80,8 +80,8 @@ export function checkStudy(study: GaugeStudy): Result<CheckedStudy> {
     return err(surplus());
   const all = readings.flat(2);
   const problem =
-    spreadProblem(all, 'readings') ??
-    sumsProblem(momentsOf(all), 'readings') ??
+    spreadProblem(all, w`readings`) ??
+    sumsProblem(momentsOf(all), w`readings`) ??
     (study.limits === undefined ? null : limitsProblem(study.limits));
   return problem === null ? ok({ ...study, trials }) : err(problem);
 }

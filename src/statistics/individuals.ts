@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { numberProblem, readingsProblem, spreadProblem } from './checks.ts';
 import { mean, momentsOf } from './moments.ts';
 import { movingRange } from './moving-range.ts';
@@ -38,9 +39,9 @@ export interface IndividualsChart {
  */
 export function individualsLimits(baseline: readonly number[]): Result<IndividualsLimits> {
   const problem =
-    readingsProblem(baseline, 'readings') ??
-    numberProblem(baseline.length, LEAST, 'readings') ??
-    spreadProblem(baseline, 'readings');
+    readingsProblem(baseline, w`readings`) ??
+    numberProblem(baseline.length, LEAST, w`readings`) ??
+    spreadProblem(baseline, w`readings`);
   if (problem !== null) return err(problem);
   const near = movingRange(baseline);
   const centre = mean(momentsOf(baseline));
@@ -60,7 +61,7 @@ export function individualsChart(
   readings: readonly number[],
   limits: IndividualsLimits,
 ): Result<IndividualsChart> {
-  const problem = readingsProblem(readings, 'readings');
+  const problem = readingsProblem(readings, w`readings`);
   if (problem !== null) return err(problem);
   const { ranges } = movingRange(readings);
   return ok({

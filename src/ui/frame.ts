@@ -104,8 +104,12 @@ function stripLines(view: BenchView, { columns, rows }: Size, glyphs: Glyphs): L
   return rows >= 24 ? lines : lines.slice(0, 2);
 }
 
-/** Rows for the sentence above a panel or a form. */
-const sentenceRows = ({ columns }: Size): number => (columns < 80 ? 3 : 2);
+/** Rows for the sentence above a panel or a form: it is not cut where there is room for all of it. */
+function sentenceRows(view: BenchView, input: InputState, { columns, rows }: Size, glyphs: Glyphs): number {
+  const usual = columns < 80 ? 3 : 2;
+  if (rows < 24) return usual;
+  return Math.max(usual, nextLines(view, input, columns, MOST_SENTENCE_ROWS, glyphs).length);
+}
 
 /** The pull under way or the last verdict, as large as `rows` allow; nothing where there is neither. */
 function verdictLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
@@ -126,7 +130,7 @@ function forecastLines({ forecast }: BenchView, columns: number, glyphs: Glyphs)
 
 function panelMiddle(view: BenchView, input: InputState, draft: Draft, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
-  const next = sentenceRows(size);
+  const next = sentenceRows(view, input, size, glyphs);
   const strip = [...forecastLines(view, columns, glyphs), ...stripLines(view, size, glyphs)];
   const rows = size.rows - 4 - next - strip.length;
   // What came too early is said large; the panel can be scrolled.
@@ -147,7 +151,7 @@ function panelMiddle(view: BenchView, input: InputState, draft: Draft, size: Siz
 /** A form, and under it as much as there is room for of what it is about. */
 function formMiddle(view: BenchView, input: InputState, form: Form, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
-  const next = sentenceRows(size);
+  const next = sentenceRows(view, input, size, glyphs);
   const strip = stripLines(view, size, glyphs);
   const room = size.rows - 4 - next - strip.length;
   const asked = formLines(form, view.job, { columns, rows: Math.max(4, Math.min(room, 9)) }, glyphs, input);

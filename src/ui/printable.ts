@@ -34,6 +34,10 @@ export function fill(text: string, columns: number, mark: string): string {
   return short + ' '.repeat(Math.max(0, columns - columnsOf(short)));
 }
 
+/** A label with its text behind it, at `columns` where the label leaves room: no language's word is cut. */
+export const behindLabel = (label: string, columns: number, text: string): string =>
+  columnsOf(label) < columns ? fill(label, columns, '') + text : `${label}  ${text}`;
+
 /** What a terminal may be given of `text`: one line, at most `maxWidth` columns, only ASCII when `ascii`. */
 export function printable(text: string, maxWidth: number, ascii = false): string {
   const oneLine = text

@@ -13,14 +13,14 @@ import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from
 import { phrases, w } from '../words/catalogue.ts';
 import { forecastText } from './forecast-words.ts';
 import type { Glyphs } from './glyphs.ts';
-import { columnsOf, fill, printable } from './printable.ts';
+import { behindLabel, columnsOf, fill, printable } from './printable.ts';
 import { figure, fixed, rangeFigures, unitWord, verdictSpoken, windowFigures } from './words.ts';
 
 const LABEL = 16;
 const LONGEST = 200;
 
 const fact = (label: string, text: string, ascii: boolean) =>
-  `  ${fill(label, LABEL - 1, '')} ${printable(text, LONGEST, ascii)}`;
+  `  ${behindLabel(label, LABEL, printable(text, LONGEST, ascii))}`;
 
 /** The lines in front of the plot. */
 export function windowLines(view: WindowView, glyphs: Glyphs): string[] {

@@ -272,6 +272,20 @@ describe.each(KINDS)('an archive in %s that is shipped little by little', (name,
     expect((await records.jobsOf({})).map(({ job }) => job).sort()).toEqual(['J-1', 'J-2', 'J-4']);
   });
 
+  it('does not take up a job that is longer than a record may be, whatever its key signed', async () => {
+    const id = await enrolled('00000000-0000-8000-8000-00000000aa06');
+    const long = Array.from({ length: 36 }, (_, i) => ({
+      body: `{"event":{"type":"noted","words":"${'x'.repeat(1 << 20)}"},"n":${i + 1},"seq":${i + 1},"stream":"job:LONG","v":1}`,
+      disclosures: [],
+    }));
+    await keepEntries(store, id, long.slice(0, 34));
+    await bringUpToDate(store, id);
+    await keepEntries(store, id, long);
+    const [done, ...more] = await judgeWaiting(store, id);
+    expect([done?.stream, done?.judged, more]).toEqual(['job:LONG', { as: 'too-long' }, []]);
+    expect(await store.readers.records({ tenant: `slow-${name}`, log: id }).jobsOf({})).toEqual([]);
+  });
+
   it('is not stopped by what a database cannot hold', async () => {
     const id = await enrolled('00000000-0000-8000-8000-00000000aa05');
     const plate = JSON.stringify('EXAMPLE 8');

@@ -177,6 +177,20 @@ describe('a log that was turned back to an old copy', () => {
     expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('log-turned');
   });
 
+  it('is told by the newest record of its own, however many of others and of nobody are newer', async () => {
+    rmSync(at('last.checkpoint'));
+    // As whoever verifies a record of a colleague puts it there.
+    const other = join(folder(), 'other');
+    await workOn(other, 'K-1');
+    await said(() => papersAgain('K-1', scopeOf(other)));
+    cpSync(join(other, 'K-1.record.json'), at('K-1.record.json'));
+    writeFileSync(at('K-2.record.json'), 'no record at all');
+    for (const name of ['K-1', 'K-2'])
+      utimesSync(at(`${name}.record.json`), new Date(), new Date(Date.now() + 120_000));
+    utimesSync(at('J-9.record.json'), new Date(), new Date(Date.now() + 60_000));
+    expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('log-turned');
+  });
+
   it('goes on only where the loss is stated in the log, and every later record says so', async () => {
     await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
     await work('J-8');
@@ -265,6 +279,25 @@ describe('an old copy of the log alone, from before a change of the key', () => 
     );
     expect(verdict).toContain('THE LOG LOST ENTRIES');
     expect(verdict).not.toContain('NOT trusted');
+  });
+});
+
+describe('the whole folder as it was before a change of the key, keys and last checkpoint with it', () => {
+  it('is not signed where a record lies beside that the later key signed, and is led out as any other', async () => {
+    const before = join(folder(), 'before');
+    await sign();
+    cpSync(station.data, before, { recursive: true });
+    await said(() => rotateKey(station.scope()));
+    await work('J-9');
+    await seal('J-9');
+    const record = readFileSync(at('J-9.record.json'));
+    rmSync(station.data, { recursive: true });
+    cpSync(before, station.data, { recursive: true });
+    writeFileSync(at('J-9.record.json'), record);
+    expect(await problemOf(sign)).toMatchObject({ code: 'log-turned' });
+    expect((await said(() => check([], station.scope()))).value).toBe(1);
+    await said(() => stateLoss({ ...station.scope(), because: 'only an old copy was left' }));
+    await sign();
   });
 });
 

@@ -35,12 +35,15 @@ const FACTS: readonly (string | RegExp)[] = [
   /[\w-]{43}/,
   /[\w*-]+\.(json|db|csv|txt|html|png|pem|record|checkpoint|pdf)[\w.]*/,
   /"[^"]*"/,
+  /\b(?:wrench|gauge)(?=[\s(]+EXAMPLE)/,
+  /\b[0-9a-f]{16}\b/,
   /https?:\S+/,
   /(?:Example|EXAMPLE|Technician|Quality)[\w -]*/,
   /\b[A-Z]{1,3}-[\w-]+/,
   /ZZ9\w+/,
   /\d{4}-\d\d-\d\d(?:T[\d:.]+Z?)?/,
   /N·m|mm|MB|UTF|SQLite|UTC|Bluetooth/,
+  /--as\s+\w+/,
   /--[\w-]+/,
 ];
 
@@ -89,6 +92,34 @@ const LINES: readonly (readonly string[])[] = [
   ['gauge-study', 'list'],
   ['gauge-study', 'run', '--tool', 'nothing', '--appraisers', 'A,B'],
   ['driver', 'check', 'profile.json', '--bytes', 'xx'],
+  ['ask'],
+  ['ask', '--exceptions'],
+  ['ask', '--attempts'],
+  ['ask', '--csv', '--out', 'list.csv'],
+  ['ask', '--out', 'list.csv'],
+  ['ask', '--out', 'list.txt'],
+  ['ask', '--from', 'yesterday'],
+  ['ask', '--from', '2026-03-03', '--to', '2026-03-01'],
+  ['calendar'],
+  ['calendar', '--staircase', '--ics', 'tools.ics'],
+  ['calendar', '--staircase', '--shortest', '9', '--longest', '3'],
+  ['certificates', 'keep', 'older.json'],
+  ['certificates', 'keep', 'pull.csv'],
+  ['certificates', 'keep', 'pull.csv', '--for', 'nothing'],
+  ['certificates', 'check'],
+  ['capability'],
+  ['capability', '--specification', 'nothing'],
+  ['capability', 'delivered'],
+  ['drift', 'nothing'],
+  ['impact', 'list'],
+  ['impact', 'show', 'IA-9'],
+  ['impact', 'decide', 'IA-1', 'J-404', '--as', 'inform', '--because', 'called', '--by', 'Quality One'],
+  ['impact', 'decide', 'IA-1', '--as', 'inform', '--because', 'called', '--by', 'Quality One'],
+  ['impact', 'close', 'IA-1', '--because', 'done', '--by', 'Quality One'],
+  ['impact', 'wrench', '--as-found', 'found.json', '--by', 'Quality One'],
+  ['dispute', '--claim', 'C-1', '--out', 'claim'],
+  ['dispute', '--claim', 'C-1', '--out', 'claim', '--plate', 'NOBODY 1'],
+  ['dispute', '--claim', 'C-1', '--out', 'claim', '--plate', 'EXAMPLE 1', '--no-papers'],
   ['driver', 'teach', '--unit', 'N.m', '--step', '0.01', '--out', 'taught.json'],
   ['sim', 'replay', 'empty.jsonl'],
   ['package', '--out', 'audit'],
@@ -129,6 +160,19 @@ describe('help', () => {
   it.each(commands.map(({ name, path }) => [name, path] as const))('%s', async (_, path) => {
     const { stdout } = await typed([...path, '--help'], { cwd: station });
     expect(unspoken(`\n${stdout}`, [path.join('-'), ...TYPED_AS_IT_IS, ...FACTS])).toEqual([]);
+  });
+});
+
+describe('help on a terminal of sixty columns', () => {
+  it.each([['demo'], ['jobs', 'void'], ['verify']])('%s %s is broken between words', async (...path) => {
+    const { isTTY, columns } = process.stdout;
+    Object.assign(process.stdout, { isTTY: true, columns: 60 });
+    const { stdout } = await typed([...path.filter((word) => typeof word === 'string'), '--help'], {
+      cwd: station,
+    });
+    Object.assign(process.stdout, { isTTY, columns });
+    const [help = ''] = stdout.split(/\n.*\n {2}plugmark /);
+    expect(help.split('\n').filter((line) => line.length > 60)).toEqual([]);
   });
 });
 

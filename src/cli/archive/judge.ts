@@ -52,6 +52,6 @@ function outcomeWords(judged: JobJudged): string {
     case 'unreadable':
       return w`NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program`;
     case 'too-long':
-      return w`NOT JUDGED: it has more entries or attempts than a record may have`;
+      return w`NOT JUDGED: it is longer than a record may be`;
   }
 }

@@ -12,7 +12,7 @@ import type { Column } from '../../report/rows.ts';
 import { rowsCsv } from '../../report/rows-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
 import { noted } from '../../report/words/index.ts';
-import { ENGLISH, inLanguage } from '../../words/catalogue.ts';
+import { ENGLISH, inLanguage, plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -37,7 +37,7 @@ export function ask(options: AskOptions): Promise<ExitCode> {
     const { exceptions, attempts, csv, json, out } = options;
     const style = csvStyle(options.csvLocale);
     if ([csv, json, out].filter((one) => one !== undefined).length > 1)
-      throw problem('--csv', 'CSV, JSON or a file at once', 'Choose one of them.');
+      throw problem('--csv', w`CSV, JSON or a file at once`, w`Choose one of them.`);
     const filter = filterOf(options);
     if (attempts === true) {
       const rows = (await records.attemptsOf(filter)).filter(
@@ -69,7 +69,9 @@ async function writeList<T>(
   style: CsvStyle,
 ): Promise<void> {
   writeWhole(file, await listFile(extname(file), columns, rows, style));
-  process.stdout.write(`Written: ${safeLine(file)}, ${rows.length} rows\n`);
+  process.stdout.write(
+    `${w`Written: ${safeLine(file)}, ${plural(rows.length, { one: '# row', other: '# rows' })}`}\n`,
+  );
 }
 
 async function listFile<T>(
@@ -83,8 +85,8 @@ async function listFile<T>(
   if (kind === '.parquet') return (await import('../../report/rows-parquet.ts')).rowsParquet(columns, rows);
   throw problem(
     '--out',
-    'the name of this file does not say what it is to be',
-    'Let it end in .csv, .xlsx or .parquet.',
+    w`the name of this file does not say what it is to be`,
+    w`Let it end in .csv, .xlsx or .parquet.`,
   );
 }
 
@@ -132,24 +134,24 @@ export function filterOf(options: Asked): AttemptFilter {
     ['--to', to],
   ] as const)
     if (day !== undefined && !z.iso.date().safeParse(day).success)
-      throw problem(name, 'this is not a date', 'Write it as 2026-03-02.');
+      throw problem(name, w`this is not a date`, w`Write it as 2026-03-02.`);
   if (from !== undefined && to !== undefined && from > to)
-    throw problem('--from', `${from} is after ${to}`, 'Name the earlier day first.');
+    throw problem('--from', w`${from} is after ${to}`, w`Name the earlier day first.`);
   return askedIn(options);
 }
 
 function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): readonly string[] {
-  if (answers.length === 0) return ['No job matches.'];
+  if (answers.length === 0) return [w`No job matches.`];
   const head = [
-    'job',
-    'state',
-    'opened (UTC)',
-    'VIN',
-    'plate',
-    'fleet',
-    'technician',
-    'proofs',
-    'exceptions',
+    w`job`,
+    w`state`,
+    w`opened (UTC)`,
+    w`VIN`,
+    w`plate`,
+    w`fleet`,
+    w`technician`,
+    w`proofs`,
+    w`exceptions`,
   ];
   const some = answers.some(({ station }) => station !== undefined);
   const rows = answers.map((one) => [
@@ -170,27 +172,27 @@ function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): reado
     ...exceptions.map((words) => `  ${safeLine(words)}`),
   ]);
   return [
-    ...textTable(some ? ['station', ...head] : head, rows),
+    ...textTable(some ? [w`station`, ...head] : head, rows),
     ...(withExceptions ? details : []),
     '',
-    count(answers.length, 'job'),
+    plural(answers.length, { one: '# job.', other: '# jobs.' }),
   ];
 }
 
 function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
-  if (rows.length === 0) return ['No attempt matches.'];
+  if (rows.length === 0) return [w`No attempt matches.`];
   const head = [
-    'time (UTC)',
-    'job',
-    'cylinder',
-    'what',
-    'kind',
-    'value',
-    'verdict',
-    'tool',
-    'technician',
-    'part',
-    'lot',
+    w`time (UTC)`,
+    w`job`,
+    w`cylinder`,
+    w`what`,
+    w`kind`,
+    w`value`,
+    w`verdict`,
+    w`tool`,
+    w`technician`,
+    w`part`,
+    w`lot`,
   ];
   const some = rows.some(({ station }) => station !== undefined);
   const cells = rows.map((row) => [
@@ -198,7 +200,7 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
     row.at.slice(0, 16).replace('T', ' '),
     row.job,
     String(row.cylinder),
-    `${row.quantity === 'torque' ? 'pull' : 'gap'} ${row.number}`,
+    row.quantity === 'torque' ? w`pull ${row.number}` : w`gap ${row.number}`,
     kindWords(row),
     figureOf(row),
     noted(verdictWords(row), row.source),
@@ -207,7 +209,11 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
     row.part,
     row.lot ?? '-',
   ]);
-  return [...textTable(some ? ['station', ...head] : head, cells), '', count(rows.length, 'attempt')];
+  return [
+    ...textTable(some ? [w`station`, ...head] : head, cells),
+    '',
+    plural(rows.length, { one: '# attempt.', other: '# attempts.' }),
+  ];
 }
 
 function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {
@@ -215,8 +221,6 @@ function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {
   if (value === null) return '-';
   return quantity === 'torque' ? `${value.toFixed(2)} N·m` : `${value.toFixed(3)} mm`;
 }
-
-const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}.`;
 
 function problem(where: string, message: string, next: string): ProblemError {
   return new ProblemError({ code: 'option-not-valid', where, message, next });

@@ -1,4 +1,4 @@
-import { type CalendarLine, CYCLES_ARE, calendar, type InUse, USUAL_MONTHS } from '../../audit/calendar.ts';
+import { type CalendarLine, calendar, cyclesAre, type InUse, USUAL_MONTHS } from '../../audit/calendar.ts';
 import { icalendar } from '../../audit/calendar-ics.ts';
 import { firstBeyond } from '../../audit/certificate-line.ts';
 import { certificateDrift } from '../../audit/drift-finding.ts';
@@ -11,7 +11,8 @@ import { writeInPlace } from '../../files/output.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { offBy, unitOf } from '../../instrument/unfit.ts';
 import { ProblemError } from '../../problem.ts';
-import type { IntervalBounds } from '../../statistics/staircase.ts';
+import type { IntervalBounds, NextInterval } from '../../statistics/staircase.ts';
+import { phrases, plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { toolCalendar } from '../answers/calendar.ts';
 import { now } from '../station/clock.ts';
@@ -63,8 +64,8 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
         ...outOfToleranceLines(inUse),
         ...sinceLines(since),
         ...driftLines(drifting),
-        `Cycles: ${CYCLES_ARE}.`,
-        ...(options.ics === undefined ? [] : [`Written: ${safeLine(options.ics)}`]),
+        cyclesAre(),
+        ...(options.ics === undefined ? [] : [w`Written: ${safeLine(options.ics)}`]),
       ]);
     return lines.some(({ state }) => state === 'due' || state === 'out-of-tolerance')
       ? EXIT.failed
@@ -77,8 +78,8 @@ function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--shortest',
-    message: `intervals from ${shortest} to ${longest} days leave no room`,
-    next: 'Give the shortest interval first, one day or more.',
+    message: w`intervals from ${shortest} to ${longest} days leave no room`,
+    next: w`Give the shortest interval first, one day or more.`,
   });
 }
 
@@ -146,7 +147,7 @@ async function driftingIn(
 const driftLines = (drifting: ReadonlyMap<string, string>): readonly string[] =>
   [...drifting].map(([serial, from]) =>
     safeLine(
-      `Drift: by its certificates ${serial} may lie beyond what is permitted from ${from} on; see "plugmark drift ${serial}".`,
+      w`Drift: by its certificates ${serial} may lie beyond what is permitted from ${from} on; see "plugmark drift ${serial}".`,
     ),
   );
 
@@ -155,18 +156,18 @@ const outOfToleranceLines = (inUse: readonly InUse[]): readonly string[] =>
     const { id, serial, outOfTolerance } = instrument;
     if (outOfTolerance === undefined) return [];
     return safeLine(
-      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(outOfTolerance, unitOf(instrument))}; see "plugmark impact show ${outOfTolerance.impact}". It is due now. A certificate of that day or later makes it fit again.`,
+      w`Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(outOfTolerance, unitOf(instrument))}; see "plugmark impact show ${outOfTolerance.impact}". It is due now. A certificate of that day or later makes it fit again.`,
     );
   });
 
-const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
+const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = phrases({
   'out-of-tolerance': '! OUT OF TOLERANCE',
   due: '! DUE',
   soon: '~ soon',
   'in-date': '  in date',
   'data-sheet': '  on data sheet',
   'no-certificate': '? not used yet, no certificate',
-};
+});
 
 function stateWords(
   { state, serial, outOfTolerance, onDataSheetSince }: CalendarLine,
@@ -174,13 +175,15 @@ function stateWords(
 ): string {
   if (outOfTolerance !== null) return `${STATE_WORDS['out-of-tolerance']} (${outOfTolerance.impact})`;
   if (serial === null || !drifting.has(serial))
-    return `${STATE_WORDS[state]}${onDataSheetSince !== null && state !== 'data-sheet' ? ', on data sheet' : ''}`;
-  return `${state === 'in-date' ? '~ in date' : STATE_WORDS[state]}, drift`;
+    return onDataSheetSince !== null && state !== 'data-sheet'
+      ? w`${STATE_WORDS[state]}, on data sheet`
+      : STATE_WORDS[state];
+  return w`${state === 'in-date' ? w`~ in date` : STATE_WORDS[state]}, drift`;
 }
 
 function dueWords({ outOfTolerance, dueByDate, byUsualMonths }: CalendarLine, due: string): string {
-  if (outOfTolerance !== null) return `${due}, now`;
-  if (due !== dueByDate) return `${due} by cycles`;
+  if (outOfTolerance !== null) return w`${due}, now`;
+  if (due !== dueByDate) return w`${due} by cycles`;
   return byUsualMonths ? `${due} *` : due;
 }
 
@@ -188,21 +191,30 @@ function dueWords({ outOfTolerance, dueByDate, byUsualMonths }: CalendarLine, du
 const usualLines = (lines: readonly CalendarLine[]): readonly string[] => [
   ...(lines.some(({ byUsualMonths }) => byUsualMonths)
     ? [
-        `* Nobody named a day: ${USUAL_MONTHS} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.`,
+        w`* Nobody named a day: ${USUAL_MONTHS} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.`,
       ]
     : []),
   ...(lines.some(({ onDataSheetSince }) => onDataSheetSince !== null)
     ? [
-        'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.',
+        w`On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.`,
       ]
     : []),
 ];
 
 function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, string>): readonly string[] {
   const withNext = lines.some(({ next }) => next !== null);
-  const head = ['state', 'due', 'tool', 'serial', 'certificate', 'calibrated', 'cycles', 'last used'];
+  const head = [
+    w`state`,
+    w`due`,
+    w`tool`,
+    w`serial number`,
+    w`calibration certificate`,
+    w`calibrated`,
+    w`cycles`,
+    w`last used`,
+  ];
   return textTable(
-    withNext ? [...head, 'next interval'] : head,
+    withNext ? [...head, w`next interval`] : head,
     lines.map((line) => [
       stateWords(line, drifting),
       line.due === null ? '-' : dueWords(line, line.due),
@@ -210,26 +222,35 @@ function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, s
       line.serial ?? '-',
       line.certificate ?? '-',
       line.calibrated ?? '-',
-      line.cycleLimit === null ? String(line.cycles) : `${line.cycles} of ${line.cycleLimit}`,
+      line.cycleLimit === null ? String(line.cycles) : `${line.cycles} / ${line.cycleLimit}`,
       line.lastUsed ?? '-',
-      ...(withNext ? [line.next === null ? '-' : `${line.next.days} days (${line.next.step})`] : []),
+      ...(withNext ? [line.next === null ? '-' : nextWords(line.next)] : []),
     ]),
   );
 }
+
+const STEP_WORDS: Readonly<Record<NextInterval['step'], string>> = phrases({
+  longer: 'longer',
+  kept: 'unchanged',
+  shorter: 'shorter',
+});
+
+const nextWords = ({ days, step }: NextInterval) =>
+  `${plural(days, { one: '# day', other: '# days' })} (${STEP_WORDS[step]})`;
 
 function nothingDue(): ProblemError {
   return new ProblemError({
     code: 'nothing-due',
     where: '--ics',
-    message: 'no tool of this station has a due day, so there is nothing to write',
-    next: 'A tool gets a due day with its certificate or with its first job.',
+    message: w`no tool of this station has a due day, so there is nothing to write`,
+    next: w`A tool gets a due day with its certificate or with its first job.`,
   });
 }
 
 function noTools(): ProblemError {
   return new ProblemError({
     code: 'no-tools',
-    message: 'no tool was ever used at this station',
-    next: 'A tool gets onto the calendar with its first job.',
+    message: w`no tool was ever used at this station`,
+    next: w`A tool gets onto the calendar with its first job.`,
   });
 }

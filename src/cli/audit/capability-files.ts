@@ -8,6 +8,7 @@ import type { Paper } from '../../report/paper.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { type ProcessCharts, processCharts, processPaper } from '../../report/process-paper.ts';
 import { madeFor, type PaperReader } from '../../report/reader.ts';
+import { w } from '../../words/catalogue.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { progress } from '../terminal/progress.ts';
@@ -39,7 +40,7 @@ export async function writeGroups(
 ): Promise<readonly string[]> {
   outputFolder(folder);
   const names = groupFolders(groups);
-  const bar = progress('groups written', groups.length);
+  const bar = progress(w`groups written`, groups.length);
   const lines: string[] = [];
   for (const [i, group] of groups.entries()) {
     lines.push(...(await writeGroup(join(folder, names[i] ?? ''), reader, () => work(group))));

@@ -4,6 +4,7 @@ import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
 import { groupHead, groupNote, groupRow } from '../../report/process.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { groupsAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
@@ -37,7 +38,7 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
       await refuseUnknown(records, options.specification);
       if (options.out !== undefined) throw nothingMatches('--out');
       if (options.json === true) printJson(groupsAnswered([]));
-      else print(['No attempt matches.']);
+      else print([w`No attempt matches.`]);
       return EXIT.done;
     }
     // Marked groups come last: one real group is shown in full whatever was simulated or replayed beside it.
@@ -77,7 +78,7 @@ function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions)
   return [
     ...marksOf(groups.flatMap(({ mark }) => mark ?? [])).map((mark) => {
       const marked = groups.filter((group) => group.mark === mark).length;
-      return `${MARK_WORD[mark]}: ${marked} of ${groups.length} groups; they say nothing about an engine.`;
+      return w`${MARK_WORD[mark]}: ${marked} of ${groups.length} groups; they say nothing about an engine.`;
     }),
     ...textTable(groupHead(), groups.map(groupRow)),
     '',
@@ -85,7 +86,7 @@ function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions)
     ...(out === undefined
       ? [
           '',
-          'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.',
+          w`For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.`,
         ]
       : []),
   ];
@@ -95,7 +96,7 @@ const leftOutLines = (others: readonly ProcessGroup[]): readonly string[] =>
   others.length === 0
     ? []
     : [
-        `Left out: ${others.length} ${marksText(marksOf(others.flatMap(({ mark }) => mark ?? [])))} group${others.length === 1 ? '' : 's'} with ${firstsOf(others)} first attempts.`,
+        w`Left out: ${plural(others.length, { one: '# group', other: '# groups' })} (${marksText(marksOf(others.flatMap(({ mark }) => mark ?? [])))}) with ${plural(firstsOf(others), { one: '# first attempt', other: '# first attempts' })}.`,
         '',
       ];
 
@@ -108,8 +109,8 @@ function groupingOf(text: string): Grouping {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--per',
-    message: `expected ${GROUPINGS.join(', ')}`,
-    next: 'Leave it out for one line a specification.',
+    message: w`expected ${GROUPINGS.join(', ')}`,
+    next: w`Leave it out for one line a specification.`,
   });
 }
 
@@ -117,8 +118,8 @@ const nothingMatches = (where: string) =>
   new ProblemError({
     code: 'nothing-matches',
     where,
-    message: 'no attempt matches, so there is nothing to write',
-    next: 'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.',
+    message: w`no attempt matches, so there is nothing to write`,
+    next: w`Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.`,
   });
 
 /** Throws where no specification has such a key, and lists those that there are. */
@@ -132,12 +133,12 @@ async function refuseUnknown(records: Records, specification: string | undefined
       ({ specificationKey, setup }) =>
         `${specificationKey}${setup.engine === null ? '' : ` (${setup.engine})`}`,
     );
-  const more = all.length > MOST_KEYS ? ` and ${all.length - MOST_KEYS} more` : '';
+  const more = all.length > MOST_KEYS ? w` and ${all.length - MOST_KEYS} more` : '';
   throw new ProblemError({
     code: 'specification-unknown',
     where: '--specification',
-    message: `no job used a specification whose key starts with "${specification}"`,
-    next: keys.length === 0 ? 'No job has an attempt yet.' : `There are: ${keys.join(', ')}${more}.`,
+    message: w`no job used a specification whose key starts with "${specification}"`,
+    next: keys.length === 0 ? w`No job has an attempt yet.` : w`There are: ${keys.join(', ')}${more}.`,
   });
 }
 

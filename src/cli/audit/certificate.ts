@@ -36,8 +36,8 @@ function textOf(bytes: Uint8Array, file: string): string {
     throw new ProblemError({
       code: 'not-utf8',
       where: file,
-      message: 'the calibration certificate is not UTF-8 text',
-      next: 'Save it as UTF-8.',
+      message: w`the calibration certificate is not UTF-8 text`,
+      next: w`Save it as UTF-8.`,
     });
   }
 }

@@ -8,7 +8,7 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
-import { w } from '../../words/catalogue.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import type { CertificatesAnswer } from '../answers/drift.ts';
 import { stamp } from '../station/clock.ts';
@@ -35,7 +35,7 @@ export async function keepCertificates(
     for (const file of new Set(named)) {
       const kept = await keep(stationFolder, file, options.for);
       if (kept.event !== null) news.push(kept.event);
-      process.stdout.write(`${kept.outcome}: ${safeLine(file)}\n`);
+      process.stdout.write(`${OUTCOME_WORDS[kept.outcome]}: ${safeLine(file)}\n`);
     }
     if (news.length > 0) await recordStation(stationFolder, news, stamp());
     return EXIT.done;
@@ -47,21 +47,23 @@ async function certificatesOf({ station, data }: Scope): Promise<readonly string
     throw new ProblemError({
       code: 'certificates-not-named',
       where: '--data',
-      message: 'only a station file lists certificates',
-      next: 'Name the files, or the station file with --station.',
+      message: w`only a station file lists certificates`,
+      next: w`Name the files, or the station file with --station.`,
     });
   const { tools } = await readStationFile(station);
   const base = dirname(resolve(station));
   return tools.flatMap(({ certificate }) => (certificate === undefined ? [] : [resolve(base, certificate)]));
 }
 
+const OUTCOME_WORDS = phrases({ kept: 'kept', again: 'kept again', before: 'was kept already' });
+
 /** The event is null where the log holds this file already; a missing or changed copy is written again. */
 async function keep(
   { folder, log }: StationFolder,
   file: string,
   number: string | undefined,
-): Promise<{ readonly event: StationEvent | null; readonly outcome: string }> {
-  const bytes = await readBytes(file, w`certificate`, MAX_BYTES);
+): Promise<{ readonly event: StationEvent | null; readonly outcome: keyof typeof OUTCOME_WORDS }> {
+  const bytes = await readBytes(file, w`calibration certificate`, MAX_BYTES);
   if (bytes.length === 0) throw empty(file);
   const digest = sha256(bytes);
   const about = await identityOf(
@@ -79,7 +81,7 @@ async function keep(
     makeFolder(dirname(target), 0o700);
     writeWhole(target, bytes);
   }
-  if (isHeld) return { event: null, outcome: isThere ? 'was kept already' : 'kept again' };
+  if (isHeld) return { event: null, outcome: isThere ? 'before' : 'again' };
   return { event: { type: 'certificate-kept', ...about, digest, bytes: bytes.length }, outcome: 'kept' };
 }
 
@@ -103,8 +105,8 @@ async function identityOf(
   throw new ProblemError({
     code: 'certificate-unknown',
     where: '--for',
-    message: 'no tool of this station has a certificate with this number',
-    next: 'Use the number that "plugmark calendar" shows.',
+    message: w`no tool of this station has a certificate with this number`,
+    next: w`Use the number that "plugmark calendar" shows.`,
   });
 }
 
@@ -137,9 +139,9 @@ export function checkCertificates(options: Scope & { readonly json?: true }): Pr
     }
     print([
       ...(checked.length === 0
-        ? ['No certificate is kept yet.']
+        ? [w`No certificate is kept yet.`]
         : textTable(
-            CERTIFICATE_HEAD,
+            [w`state`, w`calibration certificate`, w`serial number`, 'SHA-256'],
             checked.map(({ state, certificate, serial, sha256 }) => [
               STATE_WORDS[state],
               certificate,
@@ -148,23 +150,22 @@ export function checkCertificates(options: Scope & { readonly json?: true }): Pr
             ]),
           )),
       ...bad.flatMap(({ file, state }) => ['', `${STATE_WORDS[state]}: ${safeLine(file)}`]),
-      ...(bad.length === 0 ? [] : ['', AGAIN]),
+      ...(bad.length === 0 ? [] : ['', again()]),
     ]);
     return code;
   });
 }
 
-const STATE_WORDS = { 'as-kept': 'as kept', missing: '! MISSING', changed: '! CHANGED' } as const;
-const CERTIFICATE_HEAD = ['state', 'certificate', 'serial', 'SHA-256'] as const;
-const AGAIN =
-  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.';
+const STATE_WORDS = phrases({ 'as-kept': 'as kept', missing: '! MISSING', changed: '! CHANGED' });
+const again = () =>
+  w`Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.`;
 
 function empty(file: string): ProblemError {
   return new ProblemError({
     code: 'certificate-empty',
     where: file,
-    message: 'the file is empty',
-    next: 'Nothing of it was kept. Name the certificate, or scan it again.',
+    message: w`the file is empty`,
+    next: w`Nothing of it was kept. Name the certificate, or scan it again.`,
   });
 }
 
@@ -176,8 +177,8 @@ function ofWhich(file: string): ProblemError {
   return new ProblemError({
     code: 'certificate-for',
     where: file,
-    message: 'this file is neither XML nor JSON, so it does not say which certificate it is',
-    next: 'Name it with --for NUMBER, the number that "plugmark calendar" shows.',
+    message: w`this file is neither XML nor JSON, so it does not say which certificate it is`,
+    next: w`Name it with --for NUMBER, the number that "plugmark calendar" shows.`,
   });
 }
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');

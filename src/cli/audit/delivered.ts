@@ -3,6 +3,7 @@ import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
 import { marksText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { deliveredAnswered } from '../answers/capability.ts';
 import type { Asked } from '../declare/filters.ts';
@@ -24,9 +25,9 @@ export function showDelivered(options: AskedScope & Asked & { readonly json?: tr
       return EXIT.done;
     }
     const { under, marks, markedLeftOut } = delivered;
-    if (under.length === 0) print(['No gap of a new plug matches.']);
-    if (marks.length > 0) print([`${marksText(marks)}: this says nothing about real plugs.`]);
-    if (markedLeftOut > 0) print([`Left out: ${markedLeftOut} gaps that were SIMULATED or REPLAYED.`]);
+    if (under.length === 0) print([w`No gap of a new plug matches.`]);
+    if (marks.length > 0) print([w`${marksText(marks)}: this says nothing about real plugs.`]);
+    if (markedLeftOut > 0) print([w`Left out: ${markedLeftOut} gaps that were SIMULATED or REPLAYED.`]);
     for (const one of under) print(deliveredLines(one));
     return EXIT.done;
   });
@@ -36,7 +37,7 @@ function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): reado
   const mm = (value: number | null) => (value === null ? '-' : figure(value, 'mm'));
   const cells = lots.map((lot) => [
     lot.part,
-    lot.lot ?? '(none)',
+    lot.lot ?? w`(none)`,
     String(lot.n),
     String(lot.measured),
     mm(lot.meanMm),
@@ -47,23 +48,23 @@ function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): reado
     lot.outsideAtWorst.n === lot.outside.n ? '-' : shareText(lot.outsideAtWorst),
   ]);
   const head = [
-    'part',
-    'lot',
-    'plugs',
-    'measured',
-    'mean',
+    w`part`,
+    w`lot`,
+    w`plugs`,
+    w`measured`,
+    w`mean`,
     's',
-    'smallest',
-    'largest',
-    'out of gap (95 %)',
-    'at worst',
+    w`smallest`,
+    w`largest`,
+    w`out of gap (95 %)`,
+    w`at worst`,
   ];
   return [
-    `Gaps as delivered, limits ${figure(lowerLimit, 'mm')} to ${figure(upperLimit, 'mm')} mm`,
+    w`Gaps as delivered, limits ${figure(lowerLimit, 'mm')} to ${figure(upperLimit, 'mm')} mm`,
     ...textTable(head, cells),
     ...(lots.some(({ n, measured }) => measured < n)
       ? [
-          'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.',
+          w`Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.`,
         ]
       : []),
   ];

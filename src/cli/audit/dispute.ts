@@ -109,13 +109,13 @@ async function jobsOfVehicle(
 ): Promise<readonly JobAnswer[]> {
   const { vin, plate, fleet } = options;
   if (vin === undefined && plate === undefined && fleet === undefined)
-    throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
+    throw problem('vehicle-missing', w`no vehicle is named`, w`Name it with --vin, --plate or --fleet.`);
   const jobs = await answersForPrograms(recordsOf(stationFolder.log), filterOf(options));
   if (jobs.length === 0)
     throw problem(
       'vehicle-unknown',
-      'this station has no job on this vehicle in that time',
-      'Look with "plugmark ask"; an older job may have only its plate.',
+      w`this station has no job on this vehicle in that time`,
+      w`Look with "plugmark ask"; an older job may have only its plate.`,
     );
   const vins = new Set(
     jobs.flatMap((job) => (job.vin === null || isWithheld(job.vin) ? [] : [normalVin(job.vin)])),
@@ -123,8 +123,8 @@ async function jobsOfVehicle(
   if (vins.size > 1)
     throw problem(
       'vehicle-not-one',
-      `these jobs are of ${vins.size} vehicles: ${[...vins].join(', ')}`,
-      'Name the one of the claim with --vin.',
+      w`these jobs are of ${vins.size} vehicles: ${[...vins].join(', ')}`,
+      w`Name the one of the claim with --vin.`,
     );
   return jobs;
 }
@@ -151,7 +151,7 @@ function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): 
   });
   if (others.length === 0) return [];
   return [
-    `  In ${PACKAGE_FILES.station} ${others.join(', ')}: of these only the figures are in it; what names the vehicles is withheld.`,
+    w`  In ${PACKAGE_FILES.station} ${others.join(', ')}: of these only the figures are in it; what names the vehicles is withheld.`,
   ];
 }
 
@@ -170,7 +170,7 @@ function mayBeToo(stationFolder: StationFolder, jobs: readonly JobAnswer[]): rea
   const names = [...new Set(others.map(({ job }) => job))];
   if (names.length === 0) return [];
   return [
-    `  Left out: ${safeLine(names.join(', '))}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.`,
+    w`  Left out: ${safeLine(names.join(', '))}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.`,
   ];
 }
 
@@ -179,8 +179,8 @@ function claimOf(text: string): string {
   if (claim.success) return claim.data;
   throw problem(
     'option-not-valid',
-    'a claim has a number or a name of 1 to 80 characters',
-    'Give it with --claim.',
+    w`a claim has a number or a name of 1 to 80 characters`,
+    w`Give it with --claim.`,
   );
 }
 

@@ -9,6 +9,7 @@ import { chartSvg } from '../../report/charts/chart.ts';
 import { driftCharts, driftPaper } from '../../report/drift.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { toolDrift } from '../answers/drift.ts';
 import { programVersion } from '../help/version.ts';
@@ -99,8 +100,8 @@ async function instrumentOf(
   throw new ProblemError({
     code: 'tool-unknown',
     where: tool,
-    message: 'neither the log nor the station file has a tool of this name or serial number',
-    next: 'See "plugmark calendar" for the tools of this station.',
+    message: w`neither the log nor the station file has a tool of this name or serial number`,
+    next: w`See "plugmark calendar" for the tools of this station.`,
   });
 }
 

@@ -2,7 +2,9 @@ import { z } from 'zod';
 import { close, decide, type ImpactAssessment, type ItemState } from '../../audit/impact-state.ts';
 import { type ImpactDecision, impactDecisionSchema } from '../../evidence/station-event.ts';
 import { ProblemError } from '../../problem.ts';
+import { decisionWords } from '../../report/impact.ts';
 import { orThrow } from '../../result.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedImpacts, shownImpact } from '../answers/impact.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
@@ -40,17 +42,30 @@ export function listImpacts({
     }
     const rows = listed.map((one) => [
       one.assessment,
-      one.closed === null ? 'OPEN' : 'closed',
+      one.closed === null ? w`OPEN` : w`closed`,
       one.at.slice(0, 10),
       one.assessed.tool,
       one.assessed.serial,
-      `${one.assessed.from} to ${one.assessed.to}`,
+      w`${one.assessed.from} to ${one.assessed.to}`,
       String(one.items.length),
       String(one.items.filter((item) => item.open).length),
       String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
     ]);
-    const head = ['impact', 'state', 'assessed', 'tool', 'serial', 'judged again', 'jobs', 'open', 'since'];
-    print([...(rows.length === 0 ? ['No impact assessment.'] : textTable(head, rows)), ...sinceLines(since)]);
+    const head = [
+      w`impact`,
+      w`state`,
+      w`assessed`,
+      w`tool`,
+      w`serial number`,
+      w`judged again`,
+      w`jobs`,
+      w`open`,
+      w`since`,
+    ];
+    print([
+      ...(rows.length === 0 ? [w`No impact assessment.`] : textTable(head, rows)),
+      ...sinceLines(since),
+    ]);
     return EXIT.done;
   });
 }
@@ -129,14 +144,22 @@ export function decideImpact(
     await newCheckpoint(session.stationFolder, signer);
     const { items } = impactOf(after, assessment);
     const open = items.filter((item) => item.open).length;
-    const name = which.length === 1 ? `Job ${safeLine(first.job)}` : `${which.length} jobs`;
+    const name =
+      which.length === 1
+        ? w`Job ${safeLine(first.job)}`
+        : plural(which.length, { one: '# job', other: '# jobs' });
     const inJobs = [...new Set(decisions.flatMap(({ redoneIn }) => redoneIn ?? []))].join(', ');
-    const result = inJobs === '' ? decision : `${decision} in ${safeLine(inJobs)}`;
-    const stays = decision !== 'recall' ? '' : which.length === 1 ? STAYS : STAY;
+    const result = decisionWords({ decision, redoneIn: inJobs === '' ? null : safeLine(inJobs) });
+    const stays =
+      decision !== 'recall'
+        ? ''
+        : which.length === 1
+          ? w`; it stays open until it is redone`
+          : w`; they stay open until they are redone`;
     print([
-      `${name}: ${result}${stays}. ${open} of ${items.length} still open.`,
+      w`${name}: ${result}${stays}. ${open} of ${items.length} still open.`,
       ...(open === 0
-        ? [`Close it with: plugmark impact close ${one.assessment} --because "..." --by NAME`]
+        ? [w`Close it with: plugmark impact close ${one.assessment} --because "..." --by NAME`]
         : []),
     ]);
     return EXIT.done;
@@ -155,14 +178,12 @@ export function closeImpact(
     record(session, [event], by);
     await newCheckpoint(session.stationFolder, signer);
     print([
-      `Impact assessment ${one.assessment} is closed. Its paper: plugmark impact show ${one.assessment} --out FOLDER`,
+      w`Impact assessment ${one.assessment} is closed. Its paper: plugmark impact show ${one.assessment} --out FOLDER`,
     ]);
     return EXIT.done;
   });
 }
 
-const STAYS = '; it stays open until it is redone';
-const STAY = '; they stay open until they are redone';
 const spaced = (lines: readonly string[]) => (lines.length === 0 ? [] : ['', ...lines]);
 
 /** A job by its number or by any part of it that means one job only, as in "plugmark jobs --job". Problem: `item-unknown`. */
@@ -174,9 +195,9 @@ function itemOf({ assessment, items }: ImpactAssessment, number: string): ItemSt
   if (only !== undefined && others.length === 0) return only;
   const message =
     only === undefined
-      ? `job ${safeLine(number)} is not among the jobs that this impact assessment touches`
-      : `${safeLine(number)} may mean ${matching.map(({ job }) => safeLine(job)).join(' or ')}`;
-  const next = `List them with "plugmark impact show ${assessment}".`;
+      ? w`job ${safeLine(number)} is not among the jobs that this impact assessment touches`
+      : w`${safeLine(number)} may mean ${matching.map(({ job }) => safeLine(job)).join(w` or `)}`;
+  const next = w`List them with "plugmark impact show ${assessment}".`;
   throw new ProblemError({ code: 'item-unknown', where: assessment, message, next });
 }
 
@@ -198,8 +219,8 @@ function nothingNamed({ assessment }: ImpactAssessment): ProblemError {
   return new ProblemError({
     code: 'item-missing',
     where: assessment,
-    message: 'no job is named, or all of them are decided',
-    next: `Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show ${assessment}".`,
+    message: w`no job is named, or all of them are decided`,
+    next: w`Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show ${assessment}".`,
   });
 }
 
@@ -207,11 +228,11 @@ const notRedone = () =>
   new ProblemError({
     code: 'option-not-valid',
     where: '--in',
-    message: 'it names the job that did it again, which only --as redone has',
-    next: 'Leave it out, or decide redone.',
+    message: w`it names the job that did it again, which only --as redone has`,
+    next: w`Leave it out, or decide redone.`,
   });
 
 function notOneOf(where: string, allowed: readonly string[]): ProblemError {
-  const message = `expected one of: ${allowed.join(', ')}`;
-  return new ProblemError({ code: 'option-not-valid', where, message, next: 'Choose one of them.' });
+  const message = w`expected one of: ${allowed.join(', ')}`;
+  return new ProblemError({ code: 'option-not-valid', where, message, next: w`Choose one of them.` });
 }

@@ -8,6 +8,7 @@ import {
   type VehicleIdentity,
 } from '../../audit/impact-vehicle.ts';
 import { cylindersOf, standOf } from '../../report/impact.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** Every impact assessment that holds the job, decided or not. */
@@ -15,7 +16,7 @@ export const linesOnJob = (impacts: readonly ImpactAssessment[], job: string): r
   againstJob(impacts, job).map((one) => {
     const { assessed } = one.impact;
     return safeLine(
-      `${tagOf(one)}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn}; ${whatOf(one)}.`,
+      w`${tagOf(one)}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn}; ${whatOf(one)}.`,
     );
   });
 
@@ -26,7 +27,7 @@ export const linesOnVehicle = (
 ): readonly string[] =>
   openAgainstVehicle(impacts, vehicle).map((one) =>
     safeLine(
-      `${tagOf(one)}: of its job ${one.item.job} of ${one.item.on}, ${whatOf(one)}. When this job is complete: plugmark impact decide ${one.impact.assessment} ${one.item.job} --as redone --because TEXT --by NAME`,
+      w`${tagOf(one)}: of its job ${one.item.job} of ${one.item.on}, ${whatOf(one)}. When this job is complete: plugmark impact decide ${one.impact.assessment} ${one.item.job} --as redone --because TEXT --by NAME`,
     ),
   );
 
@@ -36,7 +37,8 @@ export const tagOf = ({ impact, item }: Against): string => `${impact.assessment
 function whatOf({ item }: Against): string {
   const parts = (['out', 'doubtful'] as const).flatMap((sort) => {
     const cylinders = cylindersOf(item, sort);
-    return cylinders === '' ? [] : [`${sort} on cylinder ${cylinders}`];
+    if (cylinders === '') return [];
+    return [sort === 'out' ? w`out on cylinder ${cylinders}` : w`doubtful on cylinder ${cylinders}`];
   });
   return parts.join(', ');
 }

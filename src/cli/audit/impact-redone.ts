@@ -2,6 +2,7 @@
 import { laterOnVehicle, notRedoneBecause } from '../../audit/impact-redone.ts';
 import type { ImpactAssessment, ItemState } from '../../audit/impact-state.ts';
 import { ProblemError } from '../../problem.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import type { AuditSession } from './impact-shared.ts';
 import { jobsSince } from './impact-since.ts';
@@ -38,12 +39,14 @@ export async function redoneIn(
   const [nearest] = faults;
   const why =
     nearest !== undefined
-      ? `job ${nearest.job} ${nearest.fault}`
-      : `the log holds no later job ${named === null ? '' : `${named} `}on that vehicle`;
+      ? w`job ${nearest.job} ${nearest.fault ?? ''}`
+      : named === null
+        ? w`the log holds no later job on that vehicle`
+        : w`the log holds no later job ${named} on that vehicle`;
   throw new ProblemError({
     code: 'not-redone',
-    where: `${impact.assessment}, job ${item.job}`,
-    message: safeLine(`it is not redone: ${why}`),
-    next: 'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.',
+    where: w`${impact.assessment}, job ${item.job}`,
+    message: safeLine(w`it is not redone: ${why}`),
+    next: w`Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.`,
   });
 }

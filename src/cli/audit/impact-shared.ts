@@ -15,6 +15,7 @@ import { impactPaper } from '../../report/impact-paper.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import type { Audience } from '../../report/reader.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { programVersion } from '../help/version.ts';
 import { stamp } from '../station/clock.ts';
 import { readerOf } from '../station/paper-reader.ts';
@@ -76,8 +77,8 @@ export function impactOf({ impacts }: AuditSession, assessment: string): ImpactA
   throw new ProblemError({
     code: 'impact-unknown',
     where: safeLine(assessment),
-    message: 'this station has no impact assessment of that number',
-    next: 'List them with "plugmark impact list".',
+    message: w`this station has no impact assessment of that number`,
+    next: w`List them with "plugmark impact list".`,
   });
 }
 

@@ -4,6 +4,7 @@ import { inQuestion } from '../../audit/impact.ts';
 import { findings, isHeld, type Since } from '../../audit/impact-held.ts';
 import type { ImpactAssessment } from '../../audit/impact-state.ts';
 import type { Records } from '../../audit/records.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** Each finding with such jobs, by the newest impact assessment on it; `log` is the one that they are of, where there are several. */
@@ -34,9 +35,9 @@ const NAMED = 8;
 export const sinceLines = (since: readonly Since[]): readonly string[] =>
   since.map(({ newest: { assessment, assessed }, jobs }) => {
     const named = jobs.slice(0, NAMED).join(', ');
-    const more = jobs.length > NAMED ? ` and ${jobs.length - NAMED} more` : '';
-    const count = jobs.length === 1 ? '1 job' : `${jobs.length} jobs`;
+    const more = jobs.length > NAMED ? w` and ${jobs.length - NAMED} more` : '';
+    const count = plural(jobs.length, { one: '# job', other: '# jobs' });
     return safeLine(
-      `Since ${assessment}: ${count} with ${assessed.tool} (${assessed.serial}) as it was found, in no impact assessment: ${named}${more}. Assess again with the same file: plugmark impact ${assessed.tool} --as-found FILE --by NAME`,
+      w`Since ${assessment}: ${count} with ${assessed.tool} (${assessed.serial}) as it was found, in no impact assessment: ${named}${more}. Assess again with the same file: plugmark impact ${assessed.tool} --as-found FILE --by NAME`,
     );
   });

@@ -17,6 +17,7 @@ import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { judgedAgainCsv } from '../../report/impact-csv.ts';
 import { marksText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { today } from '../station/clock.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
@@ -49,8 +50,8 @@ export function surveyImpact(serial: string, options: SurveyOptions): Promise<Ex
       throw new ProblemError({
         code: 'certificate-other-serial',
         where: options.asFound,
-        message: safeLine(`it is of ${asFound.serial}, and not of ${serial}`),
-        next: 'Take the certificate of this tool.',
+        message: safeLine(w`it is of ${asFound.serial}, and not of ${serial}`),
+        next: w`Take the certificate of this tool.`,
       });
     const stations = await records.stations();
     const entries = entriesOfAll(stations).filter((entry) => isOfTool(entry, serial));
@@ -75,7 +76,7 @@ export function surveyImpact(serial: string, options: SurveyOptions): Promise<Ex
       ...itemTable(surveyed),
       '',
       ...nextLines(surveyed, tool),
-      ...(options.out === undefined ? [] : [`Written: ${safeLine(options.out)}`]),
+      ...(options.out === undefined ? [] : [w`Written: ${safeLine(options.out)}`]),
     ]);
     return surveyed.some(({ assessed }) => assessed.items.length > 0) ? EXIT.failed : EXIT.done;
   });
@@ -100,25 +101,25 @@ function headLines(
   { lastGood, from, foundOn }: Span,
   { all, using }: { readonly all: number; readonly using: number },
 ): readonly string[] {
-  const since = lastGood === null ? `its first use on ${from}` : `${lastGood.number} of ${lastGood.date}`;
+  const since = lastGood === null ? w`its first use on ${from}` : w`${lastGood.number} of ${lastGood.date}`;
   return [
-    safeLine(`${serial}, by what ${number} of ${foundOn} found: everything since ${since} judged again.`),
-    `Used in that time at ${using} of ${all} stations.`,
+    safeLine(w`${serial}, by what ${number} of ${foundOn} found: everything since ${since} judged again.`),
+    w`Used in that time at ${using} of ${all} stations.`,
   ];
 }
 
 function markLines(judged: readonly JudgedAgain[]): readonly string[] {
   const marks = marksOf(judged.map(({ row }) => row.source));
-  return marks.length === 0 ? [] : [`${marksText(marks)}: it says nothing about real engines.`];
+  return marks.length === 0 ? [] : [w`${marksText(marks)}: it says nothing about real engines.`];
 }
 
 const stationTable = (surveyed: readonly Surveyed[]): readonly string[] =>
   textTable(
-    ['station', 'attempts', 'proofs still in', 'doubtful', 'out', 'jobs touched', 'recorded there'],
+    [w`station`, w`attempts`, w`proofs still in`, w`doubtful`, w`out`, w`jobs touched`, w`recorded there`],
     surveyed.map(({ name, assessed: { attempts, stillIn, doubtful, out, items }, recorded }) => [
       name,
       ...[attempts, stillIn, doubtful, out, items.length].map(String),
-      recorded.map(({ assessment }) => assessment).join(', ') || 'not yet',
+      recorded.map(({ assessment }) => assessment).join(', ') || w`not yet`,
     ]),
   );
 
@@ -140,7 +141,7 @@ function itemTable(surveyed: readonly Surveyed[]): readonly string[] {
   return [
     '',
     ...textTable(
-      ['station', 'job', 'day', 'VIN', 'plate', 'fleet', 'sort', 'cylinders', 'decided there'],
+      [w`station`, w`job`, w`day`, w`VIN`, w`plate`, w`fleet`, w`sort`, w`cylinders`, w`decided there`],
       rows,
     ),
   ];
@@ -151,18 +152,18 @@ const cylinders = ({ attempts }: ImpactItem): string =>
 
 function standOfItem(recorded: readonly ImpactAssessment[], { job }: ImpactItem): string {
   const item = recorded.flatMap(({ items }) => items).findLast((one) => one.job === job);
-  return item === undefined ? 'not recorded' : standOf(item);
+  return item === undefined ? w`not recorded` : standOf(item);
 }
 
 function nextLines(surveyed: readonly Surveyed[], tool: string): readonly string[] {
   const missing = surveyed.filter(({ recorded }) => recorded.length === 0).map(({ name }) => name);
   return [
-    'The survey records nothing.',
+    w`The survey records nothing.`,
     ...(missing.length === 0
       ? []
       : [
           safeLine(
-            `Still to be recorded and decided at ${missing.join(', ')}: plugmark impact ${tool} --as-found FILE --by NAME`,
+            w`Still to be recorded and decided at ${missing.join(', ')}: plugmark impact ${tool} --as-found FILE --by NAME`,
           ),
         ]),
   ];

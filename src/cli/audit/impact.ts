@@ -11,6 +11,7 @@ import { outputFolder } from '../../files/output.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { today } from '../station/clock.ts';
 import type { Scope } from '../station/scope.ts';
@@ -92,9 +93,9 @@ export async function judgedIn(
   if (questioned.length === 0)
     throw new ProblemError({
       code: 'impact-no-data',
-      where: `${tool}, serial ${serial}`,
-      message: `the log holds no attempt with it from ${from} on that the finding of ${foundOn} can put in question`,
-      next: 'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.',
+      where: w`${tool}, serial number ${serial}`,
+      message: w`the log holds no attempt with it from ${from} on that the finding of ${foundOn} can put in question`,
+      next: w`Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.`,
     });
   const fresh = notHeld(questioned, before);
   const newest = before.at(-1);
@@ -106,7 +107,7 @@ const ROWS_A_STEP = 500;
 
 /** A year of a busy shop takes longer than a moment. */
 function inSteps<T, R>(rows: readonly T[], work: (some: readonly T[]) => readonly R[]): readonly R[] {
-  const bar = progress('readings judged again', rows.length);
+  const bar = progress(w`readings judged again`, rows.length);
   const results: R[] = [];
   for (let from = 0; from < rows.length; from += ROWS_A_STEP) {
     results.push(...work(rows.slice(from, from + ROWS_A_STEP)));
@@ -129,16 +130,18 @@ export function ofJobsRepeated(
 /** What was found beside the last good check. */
 function sinceLastCheck(asFound: Certificate, { lastGood }: Span): readonly string[] {
   if (lastGood === null)
-    return ['The log holds no good check before it, so everything since its first use was judged again.'];
+    return [w`The log holds no good check before it, so everything since its first use was judged again.`];
   const { points, moved, better, mayBeOne } = movedSince(asFound, lastGood);
-  const check = `${safeLine(lastGood.number)} of ${lastGood.date}`;
+  const check = w`${safeLine(lastGood.number)} of ${lastGood.date}`;
   return [
     moved > 0
-      ? `It moved at ${moved} of ${points} points since ${check}, by more than the uncertainty of both.`
-      : `It did not move since ${check}, as far as the uncertainty of both can tell${better ? '; its errors are smaller now' : ''}.`,
+      ? w`It moved at ${moved} of ${points} points since ${check}, by more than the uncertainty of both.`
+      : better
+        ? w`It did not move since ${check}, as far as the uncertainty of both can tell; its errors are smaller now.`
+        : w`It did not move since ${check}, as far as the uncertainty of both can tell.`,
     ...(mayBeOne
       ? [
-          `That check and this finding have one number. If they are one calibration, date the finding ${lastGood.date} too, and assess again.`,
+          w`That check and this finding have one number. If they are one calibration, date the finding ${lastGood.date} too, and assess again.`,
         ]
       : []),
   ];
@@ -151,18 +154,18 @@ function goesOnLines(before: readonly ImpactAssessment[], impact: ImpactAssessme
   const both = sharedJobs(impact, before).join(', ');
   return [
     '',
-    `${impact.assessment} goes on from ${names} on the same file. It holds only what was entered since, or lies further back.`,
+    w`${impact.assessment} goes on from ${names} on the same file. It holds only what was entered since, or lies further back.`,
     ...(both === ''
       ? []
-      : [safeLine(`Jobs that went on since are in both: ${both}. A decision in one counts in the other.`)]),
+      : [safeLine(w`Jobs that went on since are in both: ${both}. A decision in one counts in the other.`)]),
   ];
 }
 
 /** Assessments on another finding over the same days: each is decided and closed by itself. */
 function overlapLines({ impacts }: AuditSession, impact: ImpactAssessment): readonly string[] {
   const lines = overlapping(impact, impacts).map(({ impact: { assessment, assessed, closed }, jobs }) => {
-    const state = closed === null ? 'not closed' : 'closed';
-    return `${assessment} (${state}) judged ${assessed.from} to ${assessed.to} as well. Jobs in both: ${jobs}; decide about them in each.`;
+    const state = closed === null ? w`not closed` : w`closed`;
+    return w`${assessment} (${state}) judged ${assessed.from} to ${assessed.to} as well. Jobs in both: ${jobs}; decide about them in each.`;
   });
   return lines.length === 0 ? [] : ['', ...lines];
 }
@@ -171,6 +174,6 @@ const nothingSince = ({ assessment, at, by }: ImpactAssessment) =>
   new ProblemError({
     code: 'impact-exists',
     where: assessment,
-    message: `this file was assessed on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool in that state since`,
-    next: `See "plugmark impact show ${assessment}".`,
+    message: w`this file was assessed on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool in that state since`,
+    next: w`See "plugmark impact show ${assessment}".`,
   });

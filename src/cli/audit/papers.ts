@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import type { Paper } from '../../report/paper.ts';
 import { paperLines } from '../../report/paper-text.ts';
+import { w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
 import { screenColumns } from '../terminal/wrapped.ts';
@@ -22,5 +23,5 @@ export function writeFiles(
 ): readonly string[] {
   outputFolder(folder);
   for (const [name, content] of files) writeWhole(join(folder, name), content);
-  return ['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`];
+  return ['', w`Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`];
 }

@@ -27,7 +27,7 @@ import type { Shop } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { USUAL_CSV } from '../../report/csv-style.ts';
 import { orThrow } from '../../result.ts';
-import { type Language, w } from '../../words/catalogue.ts';
+import { LANGUAGES, type Language, spokenLanguage, w } from '../../words/catalogue.ts';
 import { utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
@@ -51,8 +51,8 @@ export interface DemoOptions {
   readonly sendsAngle?: true;
   readonly plain?: true;
   readonly quiet?: true;
-  /** Of the screen. */
-  readonly language: Language;
+  /** Of the screen; that of the reader unless given. */
+  readonly language?: Language;
   /** Of the screen. */
   readonly units: keyof typeof UNITS;
   /** The simulated wrench sends the highest torque of each pull and nothing else. */
@@ -68,7 +68,8 @@ export interface DemoOptions {
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
-  await showFor(options.language, UNITS[options.units], !speaksUtf8());
+  const language = options.language ?? LANGUAGES.find((language) => language === spokenLanguage()) ?? 'en';
+  await showFor(language, UNITS[options.units], !speaksUtf8());
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
   const scheduler =
     virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
@@ -101,7 +102,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     if (outcome === 'closed') {
       const { verdict, code } = await finish(station, stream, stamp, {
         folder: options.out,
-        audience: { language: options.language, units: UNITS[options.units] },
+        audience: { language, units: UNITS[options.units] },
         style: USUAL_CSV,
       });
       // Simulated tools prove nothing: of a demo that is no fault.
@@ -163,7 +164,7 @@ function sameAgain({ out, seed, technician, speed, ...flags }: DemoOptions): rea
     ...(flags.direct === true ? ['--direct'] : []),
     ...(flags.plain === true ? ['--plain'] : []),
     ...(flags.quiet === true ? ['--quiet'] : []),
-    ...(flags.language === 'en' ? [] : ['--language', flags.language]),
+    ...(flags.language === undefined ? [] : ['--language', flags.language]),
     ...(flags.units === 'N.m-mm' ? [] : ['--units', flags.units]),
     ...(flags.fast === true ? ['--fast'] : []),
   ];

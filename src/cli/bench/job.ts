@@ -22,6 +22,7 @@ import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { recordsOf } from '../audit/records.ts';
 import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
 import { refuseTurned } from '../station/one-history.ts';
+import { ownLanguage } from '../station/reader-language.ts';
 import { showFor } from '../station/reads.ts';
 import { sendInBackground } from '../station/send.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
@@ -65,7 +66,7 @@ interface Started {
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
-  await showFor(options.language ?? read.reads.screen, read.reads.units, !speaksUtf8());
+  await showFor(options.language ?? ownLanguage() ?? read.reads.screen, read.reads.units, !speaksUtf8());
   // Opened first: with `-`, what is meant for people goes elsewhere from here on.
   const follower = options.events === undefined ? NOBODY : openFollower(options.events);
   const order = options.order === undefined ? null : await readOrder(options.order);

@@ -15,7 +15,7 @@ import type { Quantity } from '../../reading.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
-import { fill } from '../../ui/printable.ts';
+import { behindLabel } from '../../ui/printable.ts';
 import { rangeFigures, unitWord, windowFigures } from '../../ui/words.ts';
 import { plural, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
@@ -84,8 +84,8 @@ export function windowRows(
   const gap = gapWindow === null ? w`not measured in this job` : gapText(gapWindow, glyphs);
   return [
     ...torque,
-    `  ${fill(w`gap`, LABEL, '')}${gap}`,
-    ...noteLines(order, basis.notes).map((note) => `  ${fill(w`note`, LABEL, '')}${safeLine(note)}`),
+    `  ${behindLabel(w`gap`, LABEL, gap)}`,
+    ...noteLines(order, basis.notes).map((note) => `  ${behindLabel(w`note`, LABEL, safeLine(note))}`),
   ];
 }
 

@@ -93,7 +93,7 @@ function orderOf(torque: string, options: WindowOptions): WorkOrder {
       torque,
       gapRules: { check: 'not-permitted' },
       threads: choice(threadConditionSchema.options, options.lubrication, '--lubrication'),
-      source: { kind: 'invented-example', title: 'typed at the command line' },
+      source: { kind: 'invented-example', title: w`typed at the command line` },
     },
   };
 }
@@ -156,7 +156,7 @@ function typedWrench({ permissible, resolution }: WindowOptions): Instrument {
     basis:
       permissible === undefined
         ? 'class limit of ISO 6789-1 above 10 N·m of capacity'
-        : 'typed at the command line',
+        : w`typed at the command line`,
   };
 }
 

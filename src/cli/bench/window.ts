@@ -12,6 +12,7 @@ import { printJson } from '../answers/answer.ts';
 import { windowAnswered } from '../answers/window.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
+import { print } from '../terminal/wrapped.ts';
 import { dayOf, orderFrom, type WindowOptions, wrenchFrom } from './window-input.ts';
 
 const WIDEST_PLOT = 100;
@@ -28,7 +29,7 @@ export async function printWindow(typed: string | undefined, options: WindowOpti
     writeNew(options.svg, Buffer.from(chartSvg(chart, PICTURE)));
   }
   if (options.json === true) printJson(windowAnswered(view));
-  else stdout.write(`${windowText(view, columns, !speaksUtf8()).join('\n')}\n`);
+  else print(windowText(view, columns, !speaksUtf8()));
   return view.window.decidable && view.refusals.length === 0 ? EXIT.done : EXIT.failed;
 }
 

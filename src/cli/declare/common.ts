@@ -2,6 +2,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { LANGUAGES, spokenPhrase, w } from '../../words/catalogue.ts';
 import { EXIT, EXIT_TABLE, type ExitCode, type ExitName } from '../terminal/exit.ts';
+import { screenColumns, wrapped } from '../terminal/wrapped.ts';
 
 /** Makes a commander action of a command: its exit code becomes the program's, its problems become sentences. */
 export type Run = (command: () => Promise<ExitCode>) => () => Promise<void>;
@@ -20,7 +21,7 @@ export function closing(ends: Ends, ...lines: readonly string[]): string {
   const rows = EXIT_TABLE.flatMap(({ key, name, meaning }) => {
     const own = ends[key];
     const words = own === undefined ? (ALWAYS.has(key) ? meaning : undefined) : spokenPhrase(own);
-    return words === undefined ? [] : [exitLine(EXIT[key], name, words)];
+    return words === undefined ? [] : exitLines(EXIT[key], name, words);
   });
   return `\n${w`Exit codes:`}\n${rows.join('\n')}\n${examples(...lines)}`;
 }
@@ -31,10 +32,13 @@ export const examples = (...lines: readonly string[]): string =>
 
 /** All exit codes, as the help of the program shows them. */
 export const allExitCodes = (): string =>
-  `\n${w`Exit codes:`}\n${EXIT_TABLE.map(({ key, name, meaning }) => exitLine(EXIT[key], name, meaning)).join('\n')}`;
+  `\n${w`Exit codes:`}\n${EXIT_TABLE.flatMap(({ key, name, meaning }) => exitLines(EXIT[key], name, meaning)).join('\n')}`;
 
-const exitLine = (code: ExitCode, name: string, meaning: string) =>
-  `  ${String(code).padEnd(2)}  ${name.padEnd(Math.max(...EXIT_TABLE.map((row) => row.name.length)))}  ${meaning}`;
+const exitLines = (code: ExitCode, name: string, meaning: string): readonly string[] =>
+  wrapped(
+    `  ${String(code).padEnd(2)}  ${name.padEnd(Math.max(...EXIT_TABLE.map((row) => row.name.length)))}  ${meaning}`,
+    screenColumns(),
+  );
 
 /** Which station a command is about. */
 export const scope = (command: Command): Command =>

@@ -41,7 +41,7 @@ export const declareWork: Declare = (program, run) => {
     .option('--plain', 'plain lines instead of the screen')
     .option('--peaks', 'the simulated wrench sends the highest torque of each pull, and nothing else')
     .option('--quiet', 'no bell')
-    .addOption(languageOption().default('en'))
+    .addOption(languageOption())
     .addOption(
       new Option('--units <units>', 'units of the screen').choices(['N.m-mm', 'lbf.ft-in']).default('N.m-mm'),
     )

@@ -3,6 +3,8 @@ import type { Argument, Command, HelpConfiguration, Option } from 'commander';
 import { spokenPhrase, w } from '../../words/catalogue.ts';
 
 export const HELP_IN_READERS_LANGUAGE: HelpConfiguration = {
+  // Longest names of options leave less than commander's 40 columns on a terminal of 60.
+  minWidthToWrap: 20,
   commandDescription: (command: Command) => spokenPhrase(command.description()),
   subcommandDescription: (command: Command) => spokenPhrase(command.summary() || command.description()),
   optionDescription: (option: Option) =>

@@ -192,9 +192,12 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
   }
 }
 
-const contentOf = ({ entries, jobs, lastAt }: Checked) =>
-  lastAt === null
-    ? w`${entries} entries, ${jobs} jobs`
-    : w`${entries} entries, ${jobs} jobs, the last entry ${lastAt}`;
+function contentOf({ entries, jobs, lastAt }: Checked): string {
+  const content = [
+    plural(entries, { one: '# entry', other: '# entries' }),
+    plural(jobs, { one: '# job', other: '# jobs' }),
+  ].join(', ');
+  return lastAt === null ? content : w`${content}, the last entry ${lastAt}`;
+}
 
 const print = (lines: readonly string[]) => printWrapped(lines.map(safeLine));

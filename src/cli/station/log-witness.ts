@@ -19,7 +19,7 @@ import { print } from '../terminal/wrapped.ts';
 import { type Asked, type AskedWitness, askWitness, withCosignatures } from './ask-witness.ts';
 import { laterLog } from './log.ts';
 import { findings } from './log-check.ts';
-import { inRecord, logNow, recordsIn } from './one-history.ts';
+import { inRecord, logNow, newestFirst, recordsIn } from './one-history.ts';
 import { openStationFolder, type StationFolder, stateOf } from './station.ts';
 import { readStationFile, type StationFile } from './station-file.ts';
 import { COSIGNED_CHECKPOINT } from './station-log.ts';
@@ -158,12 +158,6 @@ function notesBeside(stationFolder: StationFolder, keys: readonly WitnessKey[], 
     }
   }
 }
-
-const newestFirst = (paths: readonly string[]): readonly string[] =>
-  paths
-    .map((path) => ({ path, atMs: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
-    .sort((a, b) => b.atMs - a.atMs)
-    .map(({ path }) => path);
 
 const isLineOf = (line: NoteSignature) => (key: WitnessKey) =>
   key.name === line.name && Buffer.from(key.keyId).equals(line.keyId);

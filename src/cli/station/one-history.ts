@@ -8,12 +8,14 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { isSignedBy, readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import type { PublicJwk } from '../../evidence/jwk.ts';
 import { type Finding, heldAgainst, type LogNow } from '../../evidence/kept-checkpoints.ts';
 import { askedOnce } from '../../evidence/merkle.ts';
 import { noteText } from '../../evidence/note.ts';
 import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
+import { successionBy } from '../../evidence/succession.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { w } from '../../words/catalogue.ts';
@@ -79,26 +81,34 @@ export function lastCheckpoint(folder: string): readonly Kept[] {
 }
 
 /**
- * By its log, the checkpoint inside the record that was newest when this program first looked. A folder holds all records of
+ * By its log, the checkpoint inside its record that was newest when this program first looked. A folder holds all records of
  * a shop's life, and looking through it again for each signature would find only what the program has sealed since.
  */
 const newestAtFirst = new WeakMap<StationFolder['log'], readonly Kept[]>();
 
-/** The checkpoint inside the record that was written last before this program came, where it is of this log. */
+/** The checkpoint inside the record of this log that was written last before this program came. */
 function newestRecord({ folder, log }: StationFolder, now: LogNow): readonly Kept[] {
-  const newest = newestAtFirst.get(log) ?? lookForNewest(folder);
+  const newest = newestAtFirst.get(log) ?? lookForNewest(folder, now);
   newestAtFirst.set(log, newest);
-  return newest.filter((one) => isOf(now, one));
+  return newest;
 }
 
-function lookForNewest(folder: string): readonly Kept[] {
-  let newest = { path: '', atMs: Number.NEGATIVE_INFINITY };
-  for (const path of recordsIn(folder)) {
-    const atMs = statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
-    if (atMs > newest.atMs) newest = { path, atMs };
+/** So many records of others, or that nobody can read, may be newer: nobody waits for more of them at each start. */
+const MOST_LOOKED_AT = 50;
+
+function lookForNewest(folder: string, now: LogNow): readonly Kept[] {
+  for (const path of newestFirst(recordsIn(folder)).slice(0, MOST_LOOKED_AT)) {
+    const own = inRecord(path, now);
+    if (own.length > 0) return own;
   }
-  return newest.path === '' ? [] : checkpointIn(newest.path);
+  return [];
 }
+
+export const newestFirst = (paths: readonly string[]): readonly string[] =>
+  paths
+    .map((path) => ({ path, atMs: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
+    .sort((a, b) => b.atMs - a.atMs)
+    .map(({ path }) => path);
 
 /** The checkpoints inside all records that lie beside the log and are of it. */
 export const inRecords = (folder: string, now: LogNow): readonly Kept[] =>
@@ -119,27 +129,58 @@ export const recordsIn = (folder: string): readonly string[] =>
     .filter((name) => name.endsWith(RECORD_END))
     .map((name) => join(folder, name));
 
-/** A record of another station, or one that nobody can read, says nothing of this log. */
-export const inRecord = (path: string, now: LogNow): readonly Kept[] =>
-  checkpointIn(path).filter((one) => isOf(now, one));
+/**
+ * A record of another station, or one that nobody can read, says nothing of this log. One that a later key of this station
+ * signed does: it tells of a change of the key that the log has lost.
+ */
+export const inRecord = (path: string, { origin, keys }: LogNow): readonly Kept[] =>
+  checkpointIn(path).filter(
+    ({ checkpoint, statements }) =>
+      checkpoint.origin === origin && isSignedBy(checkpoint, withFollowing(keys, origin, statements)),
+  );
 
-const isOf = ({ origin, keys }: LogNow, { checkpoint }: Kept): boolean =>
-  checkpoint.origin === origin && isSignedBy(checkpoint, keys);
-
-function checkpointIn(path: string): readonly Kept[] {
-  const found = statSync(path, { throwIfNoEntry: false });
-  if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
-  const note = noteIn(readFileSync(path));
-  const read = readCheckpoint(note ?? '', path);
-  return read.ok ? [{ where: path, checkpoint: read.value }] : [];
+/** The keys, and those that one of them named, or one that it named. */
+function withFollowing(
+  keys: readonly PublicJwk[],
+  origin: string,
+  statements: readonly string[],
+): readonly PublicJwk[] {
+  const all = [...keys];
+  for (const statement of statements)
+    for (const key of all) {
+      const stated = successionBy(statement, key);
+      if (stated?.log !== origin) continue;
+      all.push(stated.next);
+      break;
+    }
+  return all;
 }
 
-/** The checkpoint is signed by itself, so that nothing else of the record need be checked. */
-function noteIn(record: Uint8Array): string | null {
+interface KeptInRecord extends Kept {
+  /** By which keys named those that follow them. */
+  readonly statements: readonly string[];
+}
+
+function checkpointIn(path: string): readonly KeptInRecord[] {
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
+  const content = contentIn(readFileSync(path));
+  const read = readCheckpoint(content?.log.checkpoint ?? '', path);
+  if (content === null || !read.ok) return [];
+  const statements = content.background.flatMap(({ event }) => event.statement ?? []);
+  return [{ where: path, checkpoint: read.value, statements }];
+}
+
+const contentSchema = z.object({
+  log: z.object({ checkpoint: z.string() }),
+  background: z.array(z.object({ event: z.object({ statement: z.string().optional() }) })),
+});
+
+/** The checkpoint and the statements are signed by themselves, so that nothing else of the record need be checked. */
+function contentIn(record: Uint8Array): z.infer<typeof contentSchema> | null {
   try {
     const { payload } = z.object({ payload: z.string() }).parse(JSON.parse(Buffer.from(record).toString()));
-    const content: unknown = JSON.parse(Buffer.from(payload, 'base64url').toString());
-    return z.object({ log: z.object({ checkpoint: z.string() }) }).parse(content).log.checkpoint;
+    return contentSchema.parse(JSON.parse(Buffer.from(payload, 'base64url').toString()));
   } catch {
     return null;
   }

@@ -26,8 +26,11 @@ export async function speakIn(language: Language): Promise<void> {
 /** `words`: what was typed behind the name of the program. */
 export function languageFor(words: readonly string[]): Language {
   if (words.includes('--json') || isForPrograms(words)) return 'en';
-  return languageIn(process.env[LANGUAGE_VARIABLE]) ?? languageOfStation(stationNamed(words)) ?? 'en';
+  return ownLanguage() ?? languageOfStation(stationNamed(words)) ?? 'en';
 }
+
+/** What the environment says; undefined where it says nothing. */
+export const ownLanguage = (): Language | undefined => languageIn(process.env[LANGUAGE_VARIABLE]);
 
 /** What these write is read by a shell, by `man`, or by a validator. */
 const FOR_PROGRAMS: ReadonlySet<string> = new Set(['completion', 'complete', 'schema']);

@@ -1,4 +1,5 @@
 /** The program without a command: what is likely to be wanted now, with the command for it. */
+
 import { existsSync } from 'node:fs';
 import { openItems } from '../../job/closing.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -9,6 +10,7 @@ import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
 import { askUntil } from '../terminal/questions.ts';
+import { ownLanguage } from './reader-language.ts';
 import { showFor } from './reads.ts';
 import { openStationFolder, type StationFolder } from './station.ts';
 import { stationAtHand, USUAL_FILE } from './station-at-hand.ts';
@@ -32,7 +34,7 @@ export async function startPage(): Promise<ExitCode> {
     return EXIT.done;
   }
   const station = await readStationFile(file);
-  await showFor(station.reads.screen, station.reads.units, !speaksUtf8());
+  await showFor(ownLanguage() ?? station.reads.screen, station.reads.units, !speaksUtf8());
   const offers = await offersOf(station);
   const lines = [
     w`Station ${safeLine(station.station)}`,

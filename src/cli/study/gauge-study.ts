@@ -10,6 +10,7 @@ import { orThrow } from '../../result.ts';
 import { w } from '../../words/catalogue.ts';
 import { hasScreen } from '../bench/run.ts';
 import { clock, stamp } from '../station/clock.ts';
+import { ownLanguage } from '../station/reader-language.ts';
 import { showFor } from '../station/reads.ts';
 import { openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
@@ -41,7 +42,7 @@ type Started = Pick<StudyWork, 'started' | 'exercise' | 'written'>;
 export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
   const file = await readStationFile(options.station);
   // Its figures are those of the parts, in the units of the record.
-  await showFor(file.reads.screen, SI, !speaksUtf8());
+  await showFor(ownLanguage() ?? file.reads.screen, SI, !speaksUtf8());
   const station = await openStation(file.station, file.folder, stamp, file.domain);
   try {
     const started =

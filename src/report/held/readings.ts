@@ -11,7 +11,7 @@ import { firstOf } from '../../evidence/wordings.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import { WITHHELD } from '../../personal.ts';
-import { joined, plural, type Sentence, sentence } from '../../words/catalogue.ts';
+import { ENGLISH, inLanguage, joined, plural, type Sentence, sentence } from '../../words/catalogue.ts';
 import { jobsCsv } from '../ask-csv.ts';
 import type { Paper } from '../paper.ts';
 import { READ_ME, readMe, VERIFY_PAGE } from '../read-me.ts';
@@ -236,7 +236,7 @@ async function listOf(
 }
 
 const rowsOf = (record: JobRecord, impacts: readonly ImpactAssessment[]): readonly string[] =>
-  withSomeWithheld(answerFromEntries(record.entries, impacts)).map(
+  withSomeWithheld(inLanguage(ENGLISH, () => answerFromEntries(record.entries, impacts))).map(
     (one) => jobsCsv([one]).split('\r\n')[1] ?? '',
   );
 

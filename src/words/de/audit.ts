@@ -4,7 +4,7 @@ import type { Entries } from '../catalogue.ts';
 export const ENTRIES: Entries = {
   'this tool has no certificate': 'dieses Werkzeug hat keinen Kalibrierschein',
   'Name its certificate in the station file, and keep older ones with "plugmark certificates keep".':
-    'Seinen Kalibrierschein in der Stationsdatei angeben und ältere mit „plugmark certificates keep“ aufheben.',
+    'Seinen Kalibrierschein in der Arbeitsplatzdatei angeben und ältere mit „plugmark certificates keep“ aufheben.',
   'one certificate cannot show a drift': 'ein einziger Kalibrierschein kann keine Drift zeigen',
   'Keep older ones with "plugmark certificates keep", or look again after its next calibration.':
     'Ältere mit „plugmark certificates keep“ aufheben oder nach der nächsten Kalibrierung wieder nachsehen.',
@@ -44,7 +44,7 @@ export const ENTRIES: Entries = {
     '{0}: so groß oder so klein, dass sich weder Mittelwert noch Streuung daraus berechnen lässt',
   'Leave out what no instrument can have shown, and say so.':
     'Weglassen, was kein Messgerät gezeigt haben kann, und das sagen.',
-  '{0} {1} are too few; at least {2} are needed': '{0} {1} sind zu wenig; nötig sind mindestens {2}',
+  '{0} {1} are too few; at least {2} are needed': '{0} {1} sind zu wenige; nötig sind mindestens {2}',
   'Collect more before computing this, or widen the period.':
     'Mehr sammeln, bevor dies berechnet wird, oder den Zeitraum weiter fassen.',
   'all {0} are equal, so they show no spread to compute with':
@@ -90,4 +90,5 @@ export const ENTRIES: Entries = {
     'ein Intervall von {0} Tagen, Grenzen von {1} bis {2} Tagen und eine Abweichung von {3} bei {4} zulässigen passen nicht zusammen',
   'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.':
     'Ein Intervall in ganzen Tagen zwischen seinen Grenzen angeben, eine endliche Abweichung und eine zulässige Abweichung über null.',
+  calibrations: 'Kalibrierungen',
 };

@@ -48,7 +48,7 @@ export const ENTRIES: Entries = {
   rear: 'hinten',
   'not valid': 'nicht gültig',
   'Engine (in-line 4, V8, flat 6, or banks from front to rear, 1 3 5 7 / 2 4 6 8): ':
-    'Motor (in-line 4, V8, flat 6, oder Bänke von vorn nach hinten, 1 3 5 7 / 2 4 6 8): ',
+    'Motor (Reihe 4, V8, Boxer 6, oder Bänke von vorn nach hinten, 1 3 5 7 / 2 4 6 8): ',
   'Order in which you work': 'Reihenfolge der Arbeit',
   'Firing order, for display only': 'Zündfolge, nur zur Anzeige',
   'Cylinder head': 'Zylinderkopf',
@@ -95,10 +95,10 @@ export const ENTRIES: Entries = {
   Gasket: 'Dichtring',
   'Tip of the centre electrode': 'Spitze der Mittelelektrode',
   'Torque as printed, such as 25-30 N·m or 23 N·m, or an angle in its place, such as 1/2-2/3 turn':
-    'Drehmoment wie gedruckt, etwa 25-30 N·m oder 23 N·m, oder an seiner Stelle ein Winkel, etwa 1/2-2/3 turn',
+    'Drehmoment wie gedruckt, etwa 25-30 N·m oder 23 N·m, oder an seiner Stelle ein Winkel, etwa 1/2-2/3 Umdrehung',
   'The figure is for threads that are': 'Der Wert gilt für Gewinde',
   'In two steps: first tighten to': 'In zwei Stufen: zuerst anziehen auf',
-  'Angle advised, such as 1/2-2/3 turn': 'Empfohlener Winkel, etwa 1/2-2/3 turn',
+  'Angle advised, such as 1/2-2/3 turn': 'Empfohlener Winkel, etwa 1/2-2/3 Umdrehung',
   'A torque reduced by the shop for lubricated threads':
     'Ein von der Werkstatt für geschmierte Gewinde vermindertes Drehmoment',
   'Reduced by, %': 'Vermindert um, %',
@@ -304,11 +304,11 @@ export const ENTRIES: Entries = {
     'An welche Zündkerze kommt kein Drehmomentschlüssel? Sie gilt nicht als durch Drehmoment nachgewiesen.',
   'How far did you turn cylinder {0} from finger-tight? {1}':
     'Wie weit wurde Zylinder {0} ab handfest gedreht? {1}',
-  'For example: 1/2 turn, or 180°.': 'Zum Beispiel: 1/2 turn, oder 180°.',
+  'For example: 1/2 turn, or 180°.': 'Zum Beispiel: 1/2 Umdrehung, oder 180°.',
   '{0} is not possible: a plug is turned by {1}° to {2}°.':
     '{0} ist nicht möglich: eine Kerze wird um {1}° bis {2}° gedreht.',
   '"{0}" is no turn. For example: 1/2 turn, or 180°.':
-    '„{0}“ ist kein Drehwinkel. Zum Beispiel: 1/2 turn, oder 180°.',
+    '„{0}“ ist kein Drehwinkel. Zum Beispiel: 1/2 Umdrehung, oder 180°.',
   'Why was cylinder {0} not turned with a wrench that sends its angle?':
     'Warum wurde Zylinder {0} nicht mit einem Schlüssel gedreht, der seinen Winkel sendet?',
   'Why was cylinder {0} not pulled with the wrench?':
@@ -443,7 +443,7 @@ export const ENTRIES: Entries = {
   'take back what was stated or read': 'Angegebenes oder Gelesenes zurücknehmen',
   'something did not go as planned': 'etwas lief nicht wie geplant',
   'leave; all is saved, resume at any time': 'Ende; alles ist gespeichert, jederzeit fortsetzen',
-  'Ctrl-Z': 'Ctrl-Z',
+  'Ctrl-Z': 'Strg-Z',
   'to the shell; fg comes back': 'zur Shell; fg kommt zurück',
   arrows: 'Pfeile',
   'up down': 'auf ab',
@@ -929,4 +929,5 @@ export const ENTRIES: Entries = {
     'Die Quelle sagt, wann die Kerzen wieder zu wechseln sind',
   'After so many kilometres': 'Nach so vielen Kilometern',
   'After so many months': 'Nach so vielen Monaten',
+  'typed at the command line': 'auf der Befehlszeile eingegeben',
 };

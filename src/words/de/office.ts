@@ -95,8 +95,7 @@ export const ENTRIES: Entries = {
   'went on': 'ging weiter',
   'It is the log of the station "{0}" ({1}). Is it yours?':
     'Es ist das Logbuch des Arbeitsplatzes "{0}" ({1}). Ist es Ihres?',
-  '{0} entries, {1} jobs': '{0} Einträge, {1} Aufträge',
-  '{0} entries, {1} jobs, the last entry {2}': '{0} Einträge, {1} Aufträge, der letzte Eintrag {2}',
+  '{0}, the last entry {1}': '{0}, der letzte Eintrag {1}',
   'No measuring tool heard. Switch it on, or list every device with --all.':
     'Kein Messgerät zu hören. Einschalten, oder mit --all alle Geräte auflisten.',
   address: 'Adresse',
@@ -233,7 +232,7 @@ export const ENTRIES: Entries = {
   'sign with their own keys': 'signieren mit eigenen Signaturschlüsseln',
   'do not sign (decided by the shop)': 'signieren nicht (von der Werkstatt entschieden)',
   'not decided; those with a key sign': 'nicht entschieden; wer einen Signaturschlüssel hat, signiert',
-  'technicians: {0}': 'Techniker: {0}',
+  'technicians: {0}': 'Mechaniker: {0}',
   'trust list: {0}': 'Vertrauensliste: {0}',
   'no key': 'kein Signaturschlüssel',
   'an earlier key': 'ein früherer Signaturschlüssel',
@@ -475,7 +474,7 @@ export const ENTRIES: Entries = {
   'Recording (file)': 'Aufzeichnung (Datei)',
   Speed: 'Geschwindigkeit',
   People: 'Personen',
-  'Name of a technician (Enter: no more): ': 'Name eines Technikers (Enter: keine weiteren): ',
+  'Name of a technician (Enter: no more): ': 'Name eines Mechanikers (Enter: keine weiteren): ',
   'The station {0} is set up.': 'Der Arbeitsplatz {0} ist eingerichtet.',
   'Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".':
     'Weiter: den Arbeitsplatz mit "plugmark doctor" prüfen; mit "plugmark keys technician NAME" einen Signaturschlüssel für eine Person machen.',
@@ -826,7 +825,7 @@ export const ENTRIES: Entries = {
   certificate: 'Zertifikat',
   '{0} names {1} on other vehicles': '{0} nennt {1} an anderen Fahrzeugen',
   'work order': 'Arbeitsauftrag',
-  'there is no simulated technician "{0}"': 'es gibt keinen simulierten Techniker "{0}"',
+  'there is no simulated technician "{0}"': 'es gibt keinen simulierten Mechaniker "{0}"',
   'no more events are written: {0}': 'es werden keine Ereignisse mehr geschrieben: {0}',
   'The job goes on. The log contains all of them.': 'Der Auftrag geht weiter. Das Logbuch enthält sie alle.',
   'nobody reads this pipe': 'niemand liest aus dieser Pipe',
@@ -845,7 +844,7 @@ export const ENTRIES: Entries = {
   'Keep it: move it to another folder. Then run "plugmark jobs papers".':
     'Aufheben: in einen anderen Ordner verschieben. Dann "plugmark jobs papers" ausführen.',
   'the name of the technician is missing in the log, and no entry says that it was forgotten':
-    'der Name des Technikers fehlt im Logbuch, und kein Eintrag sagt, dass er vergessen wurde',
+    'der Name des Mechanikers fehlt im Logbuch, und kein Eintrag sagt, dass er vergessen wurde',
   'Run "plugmark log check". The record that was sealed before stays good.':
     '"plugmark log check" ausführen. Das vorher versiegelte Protokoll bleibt gut.',
   'the job has {0}': 'der Auftrag hat {0}',
@@ -1512,10 +1511,10 @@ export const ENTRIES: Entries = {
     'legt alle Signaturschlüssel des Arbeitsplatzes, die hier sind, unter ein Passwort',
   'writes over and deletes the file of a key that signs no more':
     'überschreibt und löscht die Datei eines Signaturschlüssels, der nicht mehr signiert',
-  'name of the technician': 'Name des Technikers',
+  'name of the technician': 'Name des Mechanikers',
   'makes a key for a technician, under a PIN':
-    'macht einen Signaturschlüssel für einen Techniker, unter einer PIN',
-  'decides whether technicians sign': 'entscheidet, ob Techniker signieren',
+    'macht einen Signaturschlüssel für einen Mechaniker, unter einer PIN',
+  'decides whether technicians sign': 'entscheidet, ob Mechaniker signieren',
   'what the shop decides': 'was die Werkstatt entscheidet',
   'name of the owner, as trust lists show it': 'Name des Inhabers, wie ihn Vertrauenslisten zeigen',
   'file for the key (PEM); it does not exist yet':
@@ -1652,7 +1651,7 @@ export const ENTRIES: Entries = {
   'its name, or words that no other one has': 'ihr Name, oder Wörter, die keine andere hat',
   'shows one specification, with its engine drawn': 'zeigt eine Vorgabe, mit gezeichnetem Motor',
   'with --order: who enters it; the technician of the order unless given':
-    'mit --order: wer sie einträgt; der Techniker des Auftrags, wenn nicht angegeben',
+    'mit --order: wer sie einträgt; der Mechaniker des Auftrags, wenn nicht angegeben',
   'with --order: the name of the specification; that of the engine unless given':
     'mit --order: der Name der Vorgabe; der des Motors, wenn nicht angegeben',
   'the work order whose engine, plug and figures are kept':
@@ -1677,7 +1676,7 @@ export const ENTRIES: Entries = {
   'declares a job void: its readings stay in the log and prove nothing':
     'erklärt einen Auftrag für ungültig: seine Messwerte bleiben im Logbuch und beweisen nichts',
   'who goes on with it': 'wer damit weitermacht',
-  'gives an open job to another technician': 'übergibt einen offenen Auftrag einem anderen Techniker',
+  'gives an open job to another technician': 'übergibt einen offenen Auftrag einem anderen Mechaniker',
   "folder for the papers; that of the station's data unless given":
     'Ordner für die Dokumente; der der Daten des Arbeitsplatzes, wenn nicht angegeben',
   'writes record, PDF and CSV of a closed job again, from the log':
@@ -1732,7 +1731,7 @@ export const ENTRIES: Entries = {
   'language of the screen; else as the station file says':
     'Sprache des Bildschirms; sonst wie in der Arbeitsplatzdatei',
   'you press every key; the simulated technician does what this file says, a line each: fit 1, pull 1 careful, measure 1':
-    'Sie drücken jede Taste; der simulierte Techniker tut, was diese Datei sagt, je Zeile eines: fit 1, pull 1 careful, measure 1',
+    'Sie drücken jede Taste; der simulierte Mechaniker tut, was diese Datei sagt, je Zeile eines: fit 1, pull 1 careful, measure 1',
   'go on with the demo job that was left open in this folder':
     'den Vorführauftrag fortsetzen, der in diesem Ordner offen blieb',
   'the simulated wrench sends the highest torque of each pull, and nothing else':
@@ -1742,12 +1741,12 @@ export const ENTRIES: Entries = {
     'die simulierten Werkzeuge ohne den Bluetooth-Stapel verbinden',
   'folder for the station log, the record, the PDF and the CSV': 'Ordner für Logbuch, Protokoll, PDF und CSV',
   'do not wait for the simulated technician; plain lines instead of the screen':
-    'nicht auf den simulierten Techniker warten; einfache Zeilen statt des Bildschirms',
+    'nicht auf den simulierten Mechaniker warten; einfache Zeilen statt des Bildschirms',
   'another engine, other plugs, other habits': 'ein anderer Motor, andere Zündkerzen, andere Gewohnheiten',
   'runs a whole job with simulated tools, on the live screen':
     'führt einen ganzen Auftrag mit simulierten Werkzeugen aus, auf dem Bildschirm',
   'cylinders of the engine': 'Zylinder des Motors',
-  'how the simulated technician works': 'wie der simulierte Techniker arbeitet',
+  'how the simulated technician works': 'wie der simulierte Mechaniker arbeitet',
   'units of the screen': 'Einheiten des Bildschirms',
   'how many times as fast': 'wie viel mal so schnell',
   'the job was closed but is not complete': 'der Auftrag wurde abgeschlossen, ist aber nicht vollständig',
@@ -2189,8 +2188,8 @@ export const ENTRIES: Entries = {
     one: '# Auftrag neu beurteilt',
     other: '# Aufträge neu beurteilt',
   },
-  'NOT JUDGED: it has more entries or attempts than a record may have':
-    'NICHT BEURTEILT: er hat mehr Einträge oder Versuche, als ein Protokoll haben darf',
+  'NOT JUDGED: it is longer than a record may be':
+    'NICHT BEURTEILT: er ist länger, als ein Protokoll sein darf',
   'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
     'NICHT BEURTEILT: seine Einträge sind kein Auftrag, den ein Arbeitsplatz schrieb, oder von einer neueren Version des Programms',
   'NOT JUDGED: no version of the program has rules of that name':
@@ -2261,4 +2260,296 @@ export const ENTRIES: Entries = {
   '{0} layouts explain all of it so far:': '{0} Aufbauten erklären bisher alles:',
   '{0}. {1} Then type what its display showed, in {2}: ':
     '{0}. {1} Dann eingeben, was die Anzeige zeigte, in {2}: ',
+  'Cycles: gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count.':
+    'Zyklen: Abstandsmessungen oder Züge an einer Zündkerze seit dem Kalibrierschein oder dem ersten Einsatz, auch Nachziehen, Prüfzüge und niedrige Züge; oder der Zähler des Werkzeugs, wo er höher steht. Züge an keiner Zündkerze zählen nicht.',
+  'Begin the study anew: this order was not drawn for its plan.':
+    'Die Studie neu beginnen: diese Reihenfolge wurde nicht für ihren Plan gezogen.',
+  'Measure them all: a study with holes says nothing about who differs from whom.':
+    'Alle messen: eine Studie mit Lücken sagt nichts darüber, wer von wem abweicht.',
+  'there are turns too many or too few': 'es gibt Durchgänge zu viel oder zu wenig',
+  'turn {0} does not name each part once': 'Durchgang {0} nennt nicht jedes Teil einmal',
+  '{0} of {1} readings are missing': '{0} von {1} Messwerten fehlen',
+  'See "plugmark gauge-study list".': 'Siehe "plugmark gauge-study list".',
+  'See "plugmark gauge-study show {0}".': 'Siehe "plugmark gauge-study show {0}".',
+  'Start a new one. The readings of this one stay in the log.':
+    'Eine neue beginnen. Die Messwerte dieser bleiben im Logbuch.',
+  'this station has no gauge study of this number':
+    'dieser Arbeitsplatz hat keine Messmittelstudie dieser Nummer',
+  'this study is finished and recorded': 'diese Studie ist beendet und aufgezeichnet',
+  'this study was given up: {0}': 'diese Studie wurde aufgegeben: {0}',
+  '# attempt.|# attempts.': { one: '# Versuch.', other: '# Versuche.' },
+  '# job.|# jobs.': { one: '# Auftrag.', other: '# Aufträge.' },
+  '# row|# rows': { one: '# Zeile', other: '# Zeilen' },
+  'CSV, JSON or a file at once': 'CSV, JSON oder eine Datei zugleich',
+  'Choose one of them.': 'Eines davon wählen.',
+  'Let it end in .csv, .xlsx or .parquet.': 'Auf .csv, .xlsx oder .parquet enden lassen.',
+  'Name the earlier day first.': 'Den früheren Tag zuerst nennen.',
+  'Written: {0}, {1}': 'Geschrieben: {0}, {1}',
+  exceptions: 'Ausnahmen',
+  proofs: 'Nachweise',
+  'the name of this file does not say what it is to be':
+    'der Name dieser Datei sagt nicht, was sie werden soll',
+  value: 'Wert',
+  what: 'was',
+  '{0} is after {1}': '{0} liegt nach {1}',
+  '  in date': '  gültig',
+  '  on data sheet': '  nach Datenblatt',
+  '! DUE': '! FÄLLIG',
+  '! OUT OF TOLERANCE': '! AUSSER TOLERANZ',
+  '* Nobody named a day: {0} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.':
+    '* Niemand hat einen Tag genannt: üblich sind {0} Monate nach der Kalibrierung oder dem ersten Einsatz. Für einen anderen dem Werkzeug in der Arbeitsplatzdatei ein Intervall geben.',
+  '? not used yet, no certificate': '? noch nicht benutzt, kein Kalibrierschein',
+  'A tool gets a due day with its certificate or with its first job.':
+    'Ein Werkzeug bekommt einen Fälligkeitstag mit seinem Kalibrierschein oder mit seinem ersten Auftrag.',
+  'A tool gets onto the calendar with its first job.':
+    'Ein Werkzeug kommt mit seinem ersten Auftrag in den Kalender.',
+  'Drift: by its certificates {0} may lie beyond what is permitted from {1} on; see "plugmark drift {2}".':
+    'Drift: nach seinen Kalibrierscheinen kann {0} ab {1} außerhalb des Zulässigen liegen; siehe "plugmark drift {2}".',
+  'Give the shortest interval first, one day or more.':
+    'Das kürzeste Intervall zuerst angeben, einen Tag oder mehr.',
+  'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.':
+    'Nach Datenblatt: niemand hat das Werkzeug kalibriert. Sein Datenblatt sagt, was es war, als es hergestellt wurde, und nicht, was es jetzt ist.',
+  'Out of tolerance: {0} ({1}) on {2}, {3}; see "plugmark impact show {4}". It is due now. A certificate of that day or later makes it fit again.':
+    'Außer Toleranz: {0} ({1}) am {2}, {3}; siehe "plugmark impact show {4}". Es ist jetzt fällig. Ein Kalibrierschein von diesem Tag oder später macht es wieder brauchbar.',
+  'Written: {0}': 'Geschrieben: {0}',
+  calibrated: 'kalibriert',
+  cycles: 'Zyklen',
+  due: 'fällig',
+  'intervals from {0} to {1} days leave no room': 'Intervalle von {0} bis {1} Tagen lassen keinen Raum',
+  'last used': 'zuletzt benutzt',
+  longer: 'länger',
+  shorter: 'kürzer',
+  unchanged: 'unverändert',
+  'next interval': 'nächstes Intervall',
+  'no tool of this station has a due day, so there is nothing to write':
+    'kein Werkzeug dieses Arbeitsplatzes hat einen Fälligkeitstag, also gibt es nichts zu schreiben',
+  'no tool was ever used at this station': 'an diesem Arbeitsplatz wurde noch kein Werkzeug benutzt',
+  '{0} by cycles': '{0} nach Zyklen',
+  '{0}, drift': '{0}, Drift',
+  '{0}, now': '{0}, jetzt',
+  '{0}, on data sheet': '{0}, nach Datenblatt',
+  '~ in date': '~ gültig',
+  '~ soon': '~ bald',
+  'groups written': 'Gruppen geschrieben',
+  ' and {0} more': ' und {0} weitere',
+  '# first attempt|# first attempts': { one: '# ersten Versuch', other: '# ersten Versuchen' },
+  '# group|# groups': { one: '# Gruppe', other: '# Gruppen' },
+  'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.':
+    'Einen längeren Zeitraum abfragen, oder weniger einschränken; "plugmark ask --attempts" zeigt, was es gibt.',
+  'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.':
+    'Für Diagramme eine Gruppe nennen: --specification, und ein Werkzeug, einen Mechaniker oder einen Zylinder. Oder mit --out alle schreiben.',
+  'Leave it out for one line a specification.': 'Für eine Zeile je Vorgabe weglassen.',
+  'Left out: {0} ({1}) with {2}.': 'Weggelassen: {0} ({1}) mit {2}.',
+  'No attempt matches.': 'Kein Versuch passt.',
+  'No job has an attempt yet.': 'Noch kein Auftrag hat einen Versuch.',
+  'There are: {0}{1}.': 'Es gibt: {0}{1}.',
+  'expected {0}': 'erwartet: {0}',
+  'no attempt matches, so there is nothing to write': 'kein Versuch passt, also gibt es nichts zu schreiben',
+  'no job used a specification whose key starts with "{0}"':
+    'kein Auftrag benutzte eine Vorgabe, deren Schlüssel mit "{0}" beginnt',
+  '{0}: {1} of {2} groups; they say nothing about an engine.':
+    '{0}: {1} von {2} Gruppen; sie sagen nichts über einen Motor.',
+  'Save it as UTF-8.': 'Als UTF-8 speichern.',
+  'the calibration certificate is not UTF-8 text': 'der Kalibrierschein ist kein UTF-8-Text',
+  '! CHANGED': '! VERÄNDERT',
+  '! MISSING': '! FEHLT',
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.':
+    'Das Original wieder aufbewahren: "plugmark certificates keep FILE", mit --for NUMBER für einen Scan. Dieselbe Datei ersetzt die fehlende oder veränderte; eine andere wird daneben aufbewahrt.',
+  'Name it with --for NUMBER, the number that "plugmark calendar" shows.':
+    'Mit --for NUMBER benennen, der Nummer, die "plugmark calendar" zeigt.',
+  'Name the files, or the station file with --station.':
+    'Die Dateien nennen, oder mit --station die Arbeitsplatzdatei.',
+  'No certificate is kept yet.': 'Noch kein Kalibrierschein ist aufbewahrt.',
+  'Nothing of it was kept. Name the certificate, or scan it again.':
+    'Nichts davon wurde aufbewahrt. Den Kalibrierschein nennen, oder ihn neu scannen.',
+  'Use the number that "plugmark calendar" shows.': 'Die Nummer nehmen, die "plugmark calendar" zeigt.',
+  'as kept': 'wie aufbewahrt',
+  'kept again': 'wieder aufbewahrt',
+  kept: 'aufbewahrt',
+  'no tool of this station has a certificate with this number':
+    'kein Werkzeug dieses Arbeitsplatzes hat einen Kalibrierschein mit dieser Nummer',
+  'only a station file lists certificates': 'nur eine Arbeitsplatzdatei führt Kalibrierscheine auf',
+  'the file is empty': 'die Datei ist leer',
+  'this file is neither XML nor JSON, so it does not say which certificate it is':
+    'diese Datei ist weder XML noch JSON, also sagt sie nicht, welcher Kalibrierschein sie ist',
+  'was kept already': 'war schon aufbewahrt',
+  'Gaps as delivered, limits {0} to {1} mm': 'Elektrodenabstände bei Lieferung, Grenzen {0} bis {1} mm',
+  'Left out: {0} gaps that were SIMULATED or REPLAYED.':
+    'Weggelassen: {0} Elektrodenabstände, die SIMULIERT oder ABGESPIELT waren.',
+  'No gap of a new plug matches.': 'Kein Elektrodenabstand einer neuen Zündkerze passt.',
+  'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.':
+    'Nicht gemessene Zündkerzen wurden mit Drähten geprüft. "Schlimmstens" zählt die als außerhalb, über die die Drähte nicht entscheiden konnten.',
+  largest: 'größter',
+  smallest: 'kleinster',
+  lot: 'Charge',
+  'out of gap (95 %)': 'außerhalb (95 %)',
+  part: 'Teil',
+  plugs: 'Zündkerzen',
+  '{0}: this says nothing about real plugs.': '{0}: das sagt nichts über echte Zündkerzen.',
+  '  In {0} {1}: of these only the figures are in it; what names the vehicles is withheld.':
+    '  In {0} {1}: davon sind nur die Zahlen darin; was die Fahrzeuge nennt, ist zurückgehalten.',
+  '  Left out: {0}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.':
+    '  Weggelassen: {0}, ohne FIN, aber mit demselben Kennzeichen oder derselben Fuhrparknummer. --plate oder --fleet nennen, um sie aufzunehmen.',
+  'Give it with --claim.': 'Mit --claim angeben.',
+  'Look with "plugmark ask"; an older job may have only its plate.':
+    'Mit "plugmark ask" nachsehen; ein älterer Auftrag hat vielleicht nur das Kennzeichen.',
+  'Name it with --vin, --plate or --fleet.': 'Mit --vin, --plate oder --fleet nennen.',
+  'Name the one of the claim with --vin.': 'Das der Reklamation mit --vin nennen.',
+  'a claim has a number or a name of 1 to 80 characters':
+    'eine Reklamation hat eine Nummer oder einen Namen von 1 bis 80 Zeichen',
+  'no vehicle is named': 'kein Fahrzeug ist genannt',
+  'these jobs are of {0} vehicles: {1}': 'diese Aufträge sind von {0} Fahrzeugen: {1}',
+  'this station has no job on this vehicle in that time':
+    'dieser Arbeitsplatz hat in dieser Zeit keinen Auftrag an diesem Fahrzeug',
+  'See "plugmark calendar" for the tools of this station.':
+    'Die Werkzeuge dieses Arbeitsplatzes zeigt "plugmark calendar".',
+  'neither the log nor the station file has a tool of this name or serial number':
+    'weder das Logbuch noch die Arbeitsplatzdatei hat ein Werkzeug dieses Namens oder dieser Seriennummer',
+  'Written into {0}: {1}': 'Geschrieben in {0}: {1}',
+  '; done again since': '; seither neu gemacht',
+  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'AUSSER DER REIHE: {0}{1}, vor dem Schritt "{2}"{3}',
+  'OUT OF ORDER: {0}{1}, behind the list{2}': 'AUSSER DER REIHE: {0}{1}, hinter der Liste{2}',
+  "at the end of the tool's scale": 'am Ende der Skala des Werkzeugs',
+  'by angle': 'nach Drehwinkel',
+  'closed with work open': 'mit offener Arbeit abgeschlossen',
+  'cylinder {0}, ': 'Zylinder {0}, ',
+  'cylinder {0}, gap reading {1}': 'Zylinder {0}, Abstandsmessung {1}',
+  'cylinder {0}, pull {1}': 'Zylinder {0}, Zug {1}',
+  'impact assessment {0} on {1} ({2}): {3}, {4}': 'Auswirkungsbewertung {0} zu {1} ({2}): {3}, {4}',
+  'nobody said what it was': 'niemand hat gesagt, was es war',
+  'not decided': 'nicht entschieden',
+  'too far out': 'zu weit daneben',
+  'too high': 'zu hoch',
+  'too low': 'zu niedrig',
+  '{0} used although {1}': '{0} benutzt, obwohl: {1}',
+  '{0}: OUT OF ORDER, not proven by itself{1}': '{0}: AUSSER DER REIHE, für sich nicht nachgewiesen{1}',
+  '{0}: OUT OF ORDER{1}': '{0}: AUSSER DER REIHE{1}',
+  gaps: 'Elektrodenabstände',
+  calibrations: 'Kalibrierungen',
+  '--since "{0}" may mean {1}': '--since "{0}" kann {1} meinen',
+  'Say which one counts: {0}. An earlier one looks back further.':
+    'Sagen, welche zählt: {0}. Eine frühere blickt weiter zurück.',
+  'certificate {0} of {1} was taken up again after {2} of {3}':
+    'Kalibrierschein {0} vom {1} wurde nach {2} vom {3} wieder aufgenommen',
+  'certificates {0} are of one day, {1}': 'die Kalibrierscheine {0} sind von einem Tag, {1}',
+  'the log has no certificate {0} of this tool from before {1}':
+    'das Logbuch hat keinen Kalibrierschein {0} dieses Werkzeugs von vor dem {1}',
+  '{0}, so nobody can tell which was the last good check':
+    '{0}; also weiß niemand, welche die letzte gute Prüfung war',
+  'does not hold itself, see {0}': 'hält selbst nicht, siehe {0}',
+  'has no proof of the gap of cylinder {0}': 'hat keinen Nachweis des Elektrodenabstands von Zylinder {0}',
+  'has no proof of the torque of cylinder {0}': 'hat keinen Nachweis des Drehmoments von Zylinder {0}',
+  'is not complete': 'ist nicht vollständig',
+  replayed: 'abgespielten',
+  'rests on {0} figures, and proves nothing': 'beruht auf {0} Werten und weist nichts nach',
+  simulated: 'simulierten',
+  'used {0}, which was out of tolerance': 'benutzte {0}, das außer Toleranz war',
+  'Give the file of what was found of this tool.': 'Die Datei des Befunds dieses Werkzeugs angeben.',
+  'It has: {0}.': 'Vorhanden: {0}.',
+  'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".':
+    'Ohne Seriennummer weiß niemand, welches Werkzeug benutzt wurde; seine Aufträge mit "plugmark ask --tool" ansehen.',
+  'it is dated {0}, after today, {1}': 'er ist vom {0}, nach heute, dem {1}',
+  'it is dated {0}, and {1} ({2}) is in the log only from {3} on':
+    'er ist vom {0}, und {1} ({2}) ist erst ab {3} im Logbuch',
+  'it is for serial number {0}; tool {1} has none in the log':
+    'er ist für Seriennummer {0}; Werkzeug {1} hat im Logbuch keine',
+  'the log of this station has no tool of that name':
+    'das Logbuch dieses Arbeitsplatzes hat kein Werkzeug dieses Namens',
+  'Decide about each, for example: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME':
+    'Über jeden entscheiden, zum Beispiel: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME',
+  'The decisions stand. Assess again if something new was found.':
+    'Die Entscheidungen bleiben. Neu bewerten, wenn etwas Neues gefunden wurde.',
+  'There is nothing more to do.': 'Es ist nichts mehr zu tun.',
+  'this impact assessment was closed by {0} on {1}':
+    'diese Auswirkungsbewertung wurde von {0} am {1} abgeschlossen',
+  '{0} of {1} jobs are still open: {2} not decided, {3} recalled and not redone':
+    '{0} von {1} Aufträgen sind noch offen: {2} nicht entschieden, {3} zurückgerufen und nicht neu gemacht',
+  '; it stays open until it is redone': '; er bleibt offen, bis er neu gemacht ist',
+  '; they stay open until they are redone': '; sie bleiben offen, bis sie neu gemacht sind',
+  'Close it with: plugmark impact close {0} --because "..." --by NAME':
+    'Abschließen mit: plugmark impact close {0} --because "..." --by NAME',
+  'Impact assessment {0} is closed. Its paper: plugmark impact show {1} --out FOLDER':
+    'Auswirkungsbewertung {0} ist abgeschlossen. Ihr Dokument: plugmark impact show {1} --out FOLDER',
+  'Leave it out, or decide redone.': 'Weglassen, oder redone entscheiden.',
+  'List them with "plugmark impact show {0}".': 'Mit "plugmark impact show {0}" auflisten.',
+  'Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show {0}".':
+    'Aufträge nennen, oder --undecided doubtful, out oder any nehmen; siehe "plugmark impact show {0}".',
+  'No impact assessment.': 'Keine Auswirkungsbewertung.',
+  OPEN: 'OFFEN',
+  assessed: 'bewertet',
+  'expected one of: {0}': 'erwartet eines von: {0}',
+  'it names the job that did it again, which only --as redone has':
+    'es nennt den Auftrag, der es neu gemacht hat; den hat nur --as redone',
+  'job {0} is not among the jobs that this impact assessment touches':
+    'Auftrag {0} ist nicht unter denen, die diese Auswirkungsbewertung betrifft',
+  'no job is named, or all of them are decided': 'kein Auftrag ist genannt, oder über alle ist entschieden',
+  '{0} may mean {1}': '{0} kann {1} meinen',
+  '{0}: {1}{2}. {3} of {4} still open.': '{0}: {1}{2}. {3} von {4} noch offen.',
+  'doubtful on cylinder {0}': 'zweifelhaft an Zylinder {0}',
+  'out on cylinder {0}': 'außerhalb an Zylinder {0}',
+  '{0}: of its job {1} of {2}, {3}. When this job is complete: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME':
+    '{0}: zu seinem Auftrag {1} vom {2}, {3}. Wenn dieser Auftrag vollständig ist: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME',
+  '{0}: {1} ({2}) was out of tolerance on {3}; {4}.': '{0}: {1} ({2}) war am {3} außer Toleranz; {4}.',
+  'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.':
+    'In einem Auftrag mit derselben FIN, demselben Kennzeichen oder derselben Fuhrparknummer und einem brauchbaren Werkzeug neu machen und diesen mit --in nennen. Oder inform oder accept entscheiden und sagen warum.',
+  'it is not redone: {0}': 'er ist nicht neu gemacht: {0}',
+  'job {0} {1}': 'Auftrag {0} {1}',
+  'the log holds no later job on that vehicle':
+    'das Logbuch enthält keinen späteren Auftrag an diesem Fahrzeug',
+  'the log holds no later job {0} on that vehicle':
+    'das Logbuch enthält keinen späteren Auftrag {0} an diesem Fahrzeug',
+  '{0}, job {1}': '{0}, Auftrag {1}',
+  'List them with "plugmark impact list".': 'Mit "plugmark impact list" auflisten.',
+  'this station has no impact assessment of that number':
+    'dieser Arbeitsplatz hat keine Auswirkungsbewertung dieser Nummer',
+  'Since {0}: {1} with {2} ({3}) as it was found, in no impact assessment: {4}{5}. Assess again with the same file: plugmark impact {6} --as-found FILE --by NAME':
+    'Seit {0}: {1} mit {2} ({3}) im gefundenen Zustand, in keiner Auswirkungsbewertung: {4}{5}. Mit derselben Datei neu bewerten: plugmark impact {6} --as-found FILE --by NAME',
+  'Still to be recorded and decided at {0}: plugmark impact {1} --as-found FILE --by NAME':
+    'Noch aufzuzeichnen und zu entscheiden bei {0}: plugmark impact {1} --as-found FILE --by NAME',
+  'Take the certificate of this tool.': 'Den Kalibrierschein dieses Werkzeugs nehmen.',
+  'The survey records nothing.': 'Die Umschau zeichnet nichts auf.',
+  'Used in that time at {0} of {1} stations.': 'In dieser Zeit an {0} von {1} Arbeitsplätzen benutzt.',
+  attempts: 'Versuche',
+  cylinders: 'Zylinder',
+  day: 'Tag',
+  'decided there': 'dort entschieden',
+  doubtful: 'zweifelhaft',
+  'it is of {0}, and not of {1}': 'er ist von {0} und nicht von {1}',
+  'its first use on {0}': 'seinem ersten Einsatz am {0}',
+  'jobs touched': 'betroffene Aufträge',
+  'not recorded': 'nicht aufgezeichnet',
+  'not yet': 'noch nicht',
+  out: 'außerhalb',
+  'proofs still in': 'Nachweise noch innerhalb',
+  'recorded there': 'dort aufgezeichnet',
+  sort: 'Art',
+  '{0}, by what {1} of {2} found: everything since {3} judged again.':
+    '{0}, nach dem Befund {1} vom {2}: alles seit {3} neu beurteilt.',
+  '{0}: it says nothing about real engines.': '{0}: das sagt nichts über echte Motoren.',
+  'It did not move since {0}, as far as the uncertainty of both can tell.':
+    'Es hat sich seit {0} nicht verstellt, soweit die Messunsicherheit beider das zeigen kann.',
+  'It did not move since {0}, as far as the uncertainty of both can tell; its errors are smaller now.':
+    'Es hat sich seit {0} nicht verstellt, soweit die Messunsicherheit beider das zeigen kann; seine Abweichungen sind jetzt kleiner.',
+  'It moved at {0} of {1} points since {2}, by more than the uncertainty of both.':
+    'Es hat sich an {0} von {1} Punkten seit {2} verstellt, um mehr als die Messunsicherheit beider.',
+  'Jobs that went on since are in both: {0}. A decision in one counts in the other.':
+    'Aufträge, die seither weitergingen, sind in beiden: {0}. Eine Entscheidung in einer zählt in der anderen.',
+  'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.':
+    'Nichts wurde geschrieben, und es eröffnet weiter Aufträge. Ihm den Kalibrierschein dieser Kalibrierung geben; Seriennummer und Daten prüfen. "plugmark ask --tool" zeigt, wann es benutzt wurde.',
+  'See "plugmark impact show {0}".': 'Siehe "plugmark impact show {0}".',
+  'That check and this finding have one number. If they are one calibration, date the finding {0} too, and assess again.':
+    'Diese Prüfung und dieser Befund haben eine Nummer. Sind sie eine Kalibrierung, den Befund ebenfalls auf {0} datieren und neu bewerten.',
+  'The log holds no good check before it, so everything since its first use was judged again.':
+    'Das Logbuch enthält davor keine gute Prüfung, also wurde alles seit dem ersten Einsatz neu beurteilt.',
+  'readings judged again': 'Messwerte neu beurteilt',
+  'the log holds no attempt with it from {0} on that the finding of {1} can put in question':
+    'das Logbuch enthält ab {0} keinen Versuch damit, den der Befund vom {1} in Frage stellen kann',
+  'this file was assessed on {0} by {1}, and nothing was measured with the tool in that state since':
+    'diese Datei wurde am {0} von {1} bewertet, und seither wurde mit dem Werkzeug in diesem Zustand nichts gemessen',
+  '{0} ({1}) judged {2} to {3} as well. Jobs in both: {4}; decide about them in each.':
+    '{0} ({1}) hat {2} bis {3} ebenfalls beurteilt. Aufträge in beiden: {4}; über sie in jeder entscheiden.',
+  '{0} goes on from {1} on the same file. It holds only what was entered since, or lies further back.':
+    '{0} setzt {1} zur selben Datei fort. Sie enthält nur, was seither eingetragen wurde oder weiter zurückliegt.',
+  '{0} of {1}': '{0} vom {1}',
+  '{0}, serial number {1}': '{0}, Seriennummer {1}',
 };

@@ -40,14 +40,14 @@ export const ENTRIES: Entries = {
   'Leave the reading out and say so, or correct it where it was recorded.':
     'Omitir la lectura y decirlo, o corregirla donde se registró.',
   '{0} are so large or so small that no mean and no spread can be computed from them':
-    '{0}: tan grandes o tan pequeños que no se puede calcular ni media ni dispersión',
+    '{0}: tan grandes o tan pequeñas que no se puede calcular ni media ni dispersión',
   'Leave out what no instrument can have shown, and say so.':
     'Omitir lo que ningún instrumento pudo mostrar, y decirlo.',
-  '{0} {1} are too few; at least {2} are needed': '{0} {1} son muy pocos; hacen falta al menos {2}',
+  '{0} {1} are too few; at least {2} are needed': '{0} {1} son muy pocas; hacen falta al menos {2}',
   'Collect more before computing this, or widen the period.':
     'Reunir más antes de calcular esto o ampliar el período.',
   'all {0} are equal, so they show no spread to compute with':
-    'todos iguales ({0}): no muestran dispersión con la que calcular',
+    'todas iguales ({0}): no muestran dispersión con la que calcular',
   'Look whether the instrument shows enough digits, or whether one value was recorded many times.':
     'Mirar si el instrumento muestra suficientes cifras o si un valor se registró muchas veces.',
   'a calibration without an uncertainty above zero weighs nothing, or everything':
@@ -89,4 +89,5 @@ export const ENTRIES: Entries = {
     'un intervalo de {0} días, límites de {1} a {2} días y una desviación de {3} con {4} permitidos no van juntos',
   'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.':
     'Dar un intervalo en días enteros entre sus límites, una desviación finita y una desviación permitida mayor que cero.',
+  calibrations: 'calibraciones',
 };

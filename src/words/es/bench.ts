@@ -48,7 +48,7 @@ export const ENTRIES: Entries = {
   rear: 'detrás',
   'not valid': 'no es válido',
   'Engine (in-line 4, V8, flat 6, or banks from front to rear, 1 3 5 7 / 2 4 6 8): ':
-    'Motor (in-line 4, V8, flat 6, o bancadas de delante hacia atrás, 1 3 5 7 / 2 4 6 8): ',
+    'Motor (en línea 4, V8, bóxer 6, o bancadas de delante hacia atrás, 1 3 5 7 / 2 4 6 8): ',
   'Order in which you work': 'Orden de las operaciones',
   'Firing order, for display only': 'Orden de encendido, solo para mostrar',
   'Cylinder head': 'Culata',
@@ -97,10 +97,10 @@ export const ENTRIES: Entries = {
   Gasket: 'Junta',
   'Tip of the centre electrode': 'Punta del electrodo central',
   'Torque as printed, such as 25-30 N·m or 23 N·m, or an angle in its place, such as 1/2-2/3 turn':
-    'Par de apriete como está impreso, por ejemplo 25-30 N·m o 23 N·m, o en su lugar un ángulo, por ejemplo 1/2-2/3 turn',
+    'Par de apriete como está impreso, por ejemplo 25-30 N·m o 23 N·m, o en su lugar un ángulo, por ejemplo 1/2-2/3 vuelta',
   'The figure is for threads that are': 'El valor vale para roscas',
   'In two steps: first tighten to': 'En dos pasos: primero apretar a',
-  'Angle advised, such as 1/2-2/3 turn': 'Ángulo aconsejado, por ejemplo 1/2-2/3 turn',
+  'Angle advised, such as 1/2-2/3 turn': 'Ángulo aconsejado, por ejemplo 1/2-2/3 vuelta',
   'A torque reduced by the shop for lubricated threads':
     'Un par reducido por el taller para roscas lubricadas',
   'Reduced by, %': 'Reducido en, %',
@@ -299,10 +299,11 @@ export const ENTRIES: Entries = {
     '¿A qué bujía no llega ninguna llave dinamométrica? No contará como demostrada por el par.',
   'How far did you turn cylinder {0} from finger-tight? {1}':
     '¿Cuánto se giró el cilindro {0} desde el apriete a mano? {1}',
-  'For example: 1/2 turn, or 180°.': 'Por ejemplo: 1/2 turn, o 180°.',
+  'For example: 1/2 turn, or 180°.': 'Por ejemplo: 1/2 vuelta, o 180°.',
   '{0} is not possible: a plug is turned by {1}° to {2}°.':
     '{0} no es posible: una bujía se gira de {1}° a {2}°.',
-  '"{0}" is no turn. For example: 1/2 turn, or 180°.': '«{0}» no es un giro. Por ejemplo: 1/2 turn, o 180°.',
+  '"{0}" is no turn. For example: 1/2 turn, or 180°.':
+    '«{0}» no es un giro. Por ejemplo: 1/2 vuelta, o 180°.',
   'Why was cylinder {0} not turned with a wrench that sends its angle?':
     '¿Por qué no se giró el cilindro {0} con una llave que envíe su ángulo?',
   'Why was cylinder {0} not pulled with the wrench?': '¿Por qué no se apretó el cilindro {0} con la llave?',
@@ -910,4 +911,5 @@ export const ENTRIES: Entries = {
   'The source says when the plugs are changed again': 'La fuente dice cuándo se cambian de nuevo las bujías',
   'After so many kilometres': 'Tras tantos kilómetros',
   'After so many months': 'Tras tantos meses',
+  'typed at the command line': 'escrito en la línea de órdenes',
 };

@@ -93,8 +93,7 @@ export const ENTRIES: Entries = {
   'went on': 'siguió',
   'It is the log of the station "{0}" ({1}). Is it yours?':
     'Es el registro del puesto "{0}" ({1}). ¿Es el suyo?',
-  '{0} entries, {1} jobs': '{0} entradas, {1} órdenes',
-  '{0} entries, {1} jobs, the last entry {2}': '{0} entradas, {1} órdenes, la última entrada {2}',
+  '{0}, the last entry {1}': '{0}, la última entrada {1}',
   'No measuring tool heard. Switch it on, or list every device with --all.':
     'No se oye ningún instrumento. Enciéndalo, o liste todos los aparatos con --all.',
   address: 'dirección',
@@ -2145,8 +2144,7 @@ export const ENTRIES: Entries = {
     one: '# orden juzgada de nuevo',
     other: '# órdenes juzgadas de nuevo',
   },
-  'NOT JUDGED: it has more entries or attempts than a record may have':
-    'NO JUZGADA: tiene más entradas o intentos de los que puede tener un acta',
+  'NOT JUDGED: it is longer than a record may be': 'NO JUZGADA: es más larga de lo que puede ser un acta',
   'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
     'NO JUZGADA: sus entradas no son una orden que escribiera un puesto, o son de una versión más nueva del programa',
   'NOT JUDGED: no version of the program has rules of that name':
@@ -2216,4 +2214,295 @@ export const ENTRIES: Entries = {
   '{0} layouts explain all of it so far:': '{0} estructuras lo explican todo hasta ahora:',
   '{0}. {1} Then type what its display showed, in {2}: ':
     '{0}. {1} Luego escriba lo que mostró su pantalla, en {2}: ',
+  'Cycles: gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count.':
+    'Ciclos: mediciones de separación o tirones en una bujía desde el certificado o el primer uso, también reaprietes, controles y tirones bajos; o el contador de la herramienta si es mayor. Los tirones sin bujía no cuentan.',
+  'Begin the study anew: this order was not drawn for its plan.':
+    'Empiece el estudio de nuevo: este orden no se sorteó para su plan.',
+  'Measure them all: a study with holes says nothing about who differs from whom.':
+    'Mídalas todas: un estudio con huecos no dice nada de quién difiere de quién.',
+  'there are turns too many or too few': 'hay vueltas de más o de menos',
+  'turn {0} does not name each part once': 'la vuelta {0} no nombra cada pieza una vez',
+  '{0} of {1} readings are missing': 'faltan {0} de {1} lecturas',
+  'See "plugmark gauge-study list".': 'Vea "plugmark gauge-study list".',
+  'See "plugmark gauge-study show {0}".': 'Vea "plugmark gauge-study show {0}".',
+  'Start a new one. The readings of this one stay in the log.':
+    'Empiece otro. Las lecturas de este quedan en el registro.',
+  'this station has no gauge study of this number':
+    'este puesto no tiene ningún estudio de calibre con ese número',
+  'this study is finished and recorded': 'este estudio está terminado y registrado',
+  'this study was given up: {0}': 'este estudio se abandonó: {0}',
+  '# attempt.|# attempts.': { one: '# intento.', other: '# intentos.' },
+  '# job.|# jobs.': { one: '# orden.', other: '# órdenes.' },
+  '# row|# rows': { one: '# fila', other: '# filas' },
+  'CSV, JSON or a file at once': 'CSV, JSON o un archivo a la vez',
+  'Choose one of them.': 'Elija uno de ellos.',
+  'Let it end in .csv, .xlsx or .parquet.': 'Haga que termine en .csv, .xlsx o .parquet.',
+  'Name the earlier day first.': 'Nombre primero el día anterior.',
+  'Written: {0}, {1}': 'Escrito: {0}, {1}',
+  exceptions: 'excepciones',
+  proofs: 'pruebas',
+  'the name of this file does not say what it is to be': 'el nombre de este archivo no dice qué ha de ser',
+  value: 'valor',
+  what: 'qué',
+  '{0} is after {1}': '{0} es posterior a {1}',
+  '  in date': '  vigente',
+  '  on data sheet': '  con hoja de datos',
+  '! DUE': '! VENCIDA',
+  '! OUT OF TOLERANCE': '! FUERA DE TOLERANCIA',
+  '* Nobody named a day: {0} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.':
+    '* Nadie nombró un día: lo habitual son {0} meses tras la calibración o el primer uso. Para otro, dé a la herramienta un intervalo en el archivo del puesto.',
+  '? not used yet, no certificate': '? aún sin usar, sin certificado',
+  'A tool gets a due day with its certificate or with its first job.':
+    'Una herramienta recibe su vencimiento con su certificado o con su primera orden.',
+  'A tool gets onto the calendar with its first job.':
+    'Una herramienta entra en el calendario con su primera orden.',
+  'Drift: by its certificates {0} may lie beyond what is permitted from {1} on; see "plugmark drift {2}".':
+    'Deriva: según sus certificados {0} puede superar lo admitido desde el {1}; vea "plugmark drift {2}".',
+  'Give the shortest interval first, one day or more.': 'Dé primero el intervalo más corto, un día o más.',
+  'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.':
+    'Con hoja de datos: nadie calibró la herramienta. Su hoja dice lo que era cuando se fabricó, y no lo que es ahora.',
+  'Out of tolerance: {0} ({1}) on {2}, {3}; see "plugmark impact show {4}". It is due now. A certificate of that day or later makes it fit again.':
+    'Fuera de tolerancia: {0} ({1}) el {2}, {3}; vea "plugmark impact show {4}". Vence ahora. Un certificado de ese día o posterior la hace apta de nuevo.',
+  'Written: {0}': 'Escrito: {0}',
+  calibrated: 'calibrada',
+  cycles: 'ciclos',
+  due: 'vence',
+  'intervals from {0} to {1} days leave no room': 'intervalos de {0} a {1} días no dejan margen',
+  'last used': 'último uso',
+  longer: 'más largo',
+  shorter: 'más corto',
+  unchanged: 'sin cambio',
+  'next interval': 'intervalo siguiente',
+  'no tool of this station has a due day, so there is nothing to write':
+    'ninguna herramienta de este puesto tiene vencimiento, así que no hay nada que escribir',
+  'no tool was ever used at this station': 'en este puesto nunca se usó ninguna herramienta',
+  '{0} by cycles': '{0} por ciclos',
+  '{0}, drift': '{0}, deriva',
+  '{0}, now': '{0}, ahora',
+  '{0}, on data sheet': '{0}, con hoja de datos',
+  '~ in date': '~ vigente',
+  '~ soon': '~ pronto',
+  'groups written': 'grupos escritos',
+  ' and {0} more': ' y {0} más',
+  '# first attempt|# first attempts': { one: '# primer intento', other: '# primeros intentos' },
+  '# group|# groups': { one: '# grupo', other: '# grupos' },
+  'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.':
+    'Pida un período más largo, o con menos condiciones; "plugmark ask --attempts" muestra lo que hay.',
+  'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.':
+    'Para los gráficos nombre un grupo: --specification, y una herramienta, un técnico o un cilindro. O escríbalos todos con --out.',
+  'Leave it out for one line a specification.': 'Omítalo para una línea por especificación.',
+  'Left out: {0} ({1}) with {2}.': 'Omitido: {0} ({1}) con {2}.',
+  'No attempt matches.': 'Ningún intento coincide.',
+  'No job has an attempt yet.': 'Ninguna orden tiene aún un intento.',
+  'There are: {0}{1}.': 'Hay: {0}{1}.',
+  'expected {0}': 'se espera {0}',
+  'no attempt matches, so there is nothing to write':
+    'ningún intento coincide, así que no hay nada que escribir',
+  'no job used a specification whose key starts with "{0}"':
+    'ninguna orden usó una especificación cuya clave empiece por "{0}"',
+  '{0}: {1} of {2} groups; they say nothing about an engine.':
+    '{0}: {1} de {2} grupos; no dicen nada de un motor.',
+  'Save it as UTF-8.': 'Guárdelo como UTF-8.',
+  'the calibration certificate is not UTF-8 text': 'el certificado de calibración no es texto UTF-8',
+  '! CHANGED': '! CAMBIADO',
+  '! MISSING': '! FALTA',
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.':
+    'Guarde el original de nuevo: "plugmark certificates keep FILE", con --for NUMBER para un escaneo. El mismo archivo sustituye al que falta o cambió; otro se guarda al lado.',
+  'Name it with --for NUMBER, the number that "plugmark calendar" shows.':
+    'Nómbrelo con --for NUMBER, el número que muestra "plugmark calendar".',
+  'Name the files, or the station file with --station.':
+    'Nombre los archivos, o el archivo del puesto con --station.',
+  'No certificate is kept yet.': 'Aún no se guarda ningún certificado.',
+  'Nothing of it was kept. Name the certificate, or scan it again.':
+    'No se guardó nada. Nombre el certificado, o escanéelo de nuevo.',
+  'Use the number that "plugmark calendar" shows.': 'Use el número que muestra "plugmark calendar".',
+  'as kept': 'como se guardó',
+  'kept again': 'guardado de nuevo',
+  kept: 'guardado',
+  'no tool of this station has a certificate with this number':
+    'ninguna herramienta de este puesto tiene un certificado con ese número',
+  'only a station file lists certificates': 'solo un archivo de puesto enumera certificados',
+  'the file is empty': 'el archivo está vacío',
+  'this file is neither XML nor JSON, so it does not say which certificate it is':
+    'este archivo no es ni XML ni JSON, así que no dice qué certificado es',
+  'was kept already': 'ya estaba guardado',
+  'Gaps as delivered, limits {0} to {1} mm': 'Separaciones de fábrica, límites de {0} a {1} mm',
+  'Left out: {0} gaps that were SIMULATED or REPLAYED.':
+    'Omitido: {0} separaciones SIMULADAS o REPRODUCIDAS.',
+  'No gap of a new plug matches.': 'Ninguna separación de una bujía nueva coincide.',
+  'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.':
+    'Las bujías no medidas se probaron con alambres. "En el peor caso" cuenta fuera de límites las que los alambres no pudieron decidir.',
+  largest: 'mayor',
+  smallest: 'menor',
+  lot: 'lote',
+  'out of gap (95 %)': 'fuera de límites (95 %)',
+  part: 'pieza',
+  plugs: 'bujías',
+  '{0}: this says nothing about real plugs.': '{0}: esto no dice nada de bujías reales.',
+  '  In {0} {1}: of these only the figures are in it; what names the vehicles is withheld.':
+    '  En {0} {1}: de estas solo están las cifras; lo que nombra los vehículos se retiene.',
+  '  Left out: {0}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.':
+    '  Omitido: {0}, sin VIN pero con la misma matrícula o número de flota. Nombre --plate o --fleet para incluirlas.',
+  'Give it with --claim.': 'Dela con --claim.',
+  'Look with "plugmark ask"; an older job may have only its plate.':
+    'Busque con "plugmark ask"; una orden antigua puede tener solo la matrícula.',
+  'Name it with --vin, --plate or --fleet.': 'Nómbrelo con --vin, --plate o --fleet.',
+  'Name the one of the claim with --vin.': 'Nombre el de la reclamación con --vin.',
+  'a claim has a number or a name of 1 to 80 characters':
+    'una reclamación tiene un número o un nombre de 1 a 80 caracteres',
+  'no vehicle is named': 'no se nombra ningún vehículo',
+  'these jobs are of {0} vehicles: {1}': 'estas órdenes son de {0} vehículos: {1}',
+  'this station has no job on this vehicle in that time':
+    'este puesto no tiene ninguna orden de este vehículo en ese tiempo',
+  'See "plugmark calendar" for the tools of this station.':
+    'Vea "plugmark calendar" para las herramientas de este puesto.',
+  'neither the log nor the station file has a tool of this name or serial number':
+    'ni el registro ni el archivo del puesto tienen una herramienta con ese nombre o número de serie',
+  'Written into {0}: {1}': 'Escrito en {0}: {1}',
+  '; done again since': '; rehecho desde entonces',
+  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'FUERA DE ORDEN: {0}{1}, antes del paso "{2}"{3}',
+  'OUT OF ORDER: {0}{1}, behind the list{2}': 'FUERA DE ORDEN: {0}{1}, después de la lista{2}',
+  "at the end of the tool's scale": 'en el extremo de la escala de la herramienta',
+  'by angle': 'por ángulo',
+  'closed with work open': 'cerrada con trabajo pendiente',
+  'cylinder {0}, ': 'cilindro {0}, ',
+  'cylinder {0}, gap reading {1}': 'cilindro {0}, medición de separación {1}',
+  'cylinder {0}, pull {1}': 'cilindro {0}, tirón {1}',
+  'impact assessment {0} on {1} ({2}): {3}, {4}': 'evaluación de impacto {0} de {1} ({2}): {3}, {4}',
+  'nobody said what it was': 'nadie dijo qué era',
+  'not decided': 'no decidido',
+  'too far out': 'demasiado lejos',
+  'too high': 'demasiado alto',
+  'too low': 'demasiado bajo',
+  '{0} used although {1}': '{0} usada aunque: {1}',
+  '{0}: OUT OF ORDER, not proven by itself{1}': '{0}: FUERA DE ORDEN, no demostrado por sí mismo{1}',
+  '{0}: OUT OF ORDER{1}': '{0}: FUERA DE ORDEN{1}',
+  gaps: 'separaciones',
+  calibrations: 'calibraciones',
+  '--since "{0}" may mean {1}': '--since "{0}" puede significar {1}',
+  'Say which one counts: {0}. An earlier one looks back further.':
+    'Diga cuál cuenta: {0}. Una anterior mira más atrás.',
+  'certificate {0} of {1} was taken up again after {2} of {3}':
+    'el certificado {0} del {1} se retomó después de {2} del {3}',
+  'certificates {0} are of one day, {1}': 'los certificados {0} son de un mismo día, {1}',
+  'the log has no certificate {0} of this tool from before {1}':
+    'el registro no tiene ningún certificado {0} de esta herramienta anterior al {1}',
+  '{0}, so nobody can tell which was the last good check':
+    '{0}; así que nadie puede decir cuál fue la última comprobación buena',
+  'does not hold itself, see {0}': 'no se sostiene, vea {0}',
+  'has no proof of the gap of cylinder {0}': 'no tiene prueba de la separación del cilindro {0}',
+  'has no proof of the torque of cylinder {0}': 'no tiene prueba del par del cilindro {0}',
+  'is not complete': 'no está completa',
+  replayed: 'reproducidas',
+  'rests on {0} figures, and proves nothing': 'se basa en cifras {0}, y no demuestra nada',
+  simulated: 'simuladas',
+  'used {0}, which was out of tolerance': 'usó {0}, que estaba fuera de tolerancia',
+  'Give the file of what was found of this tool.': 'Dé el archivo de lo que se halló de esta herramienta.',
+  'It has: {0}.': 'Tiene: {0}.',
+  'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".':
+    'Sin número de serie nadie puede decir qué herramienta se usó; mire sus órdenes con "plugmark ask --tool".',
+  'it is dated {0}, after today, {1}': 'tiene fecha {0}, posterior a hoy, {1}',
+  'it is dated {0}, and {1} ({2}) is in the log only from {3} on':
+    'tiene fecha {0}, y {1} ({2}) solo está en el registro desde el {3}',
+  'it is for serial number {0}; tool {1} has none in the log':
+    'es para el número de serie {0}; la herramienta {1} no tiene ninguno en el registro',
+  'the log of this station has no tool of that name':
+    'el registro de este puesto no tiene ninguna herramienta con ese nombre',
+  'Decide about each, for example: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME':
+    'Decida sobre cada una, por ejemplo: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME',
+  'The decisions stand. Assess again if something new was found.':
+    'Las decisiones quedan. Evalúe de nuevo si se halló algo nuevo.',
+  'There is nothing more to do.': 'No hay nada más que hacer.',
+  'this impact assessment was closed by {0} on {1}': 'esta evaluación de impacto la cerró {0} el {1}',
+  '{0} of {1} jobs are still open: {2} not decided, {3} recalled and not redone':
+    '{0} de {1} órdenes siguen abiertas: {2} sin decidir, {3} llamadas y no rehechas',
+  '; it stays open until it is redone': '; queda abierta hasta que se rehaga',
+  '; they stay open until they are redone': '; quedan abiertas hasta que se rehagan',
+  'Close it with: plugmark impact close {0} --because "..." --by NAME':
+    'Ciérrela con: plugmark impact close {0} --because "..." --by NAME',
+  'Impact assessment {0} is closed. Its paper: plugmark impact show {1} --out FOLDER':
+    'La evaluación de impacto {0} está cerrada. Su documento: plugmark impact show {1} --out FOLDER',
+  'Leave it out, or decide redone.': 'Omítalo, o decida redone.',
+  'List them with "plugmark impact show {0}".': 'Lístelas con "plugmark impact show {0}".',
+  'Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show {0}".':
+    'Nombre órdenes, o use --undecided doubtful, out o any; vea "plugmark impact show {0}".',
+  'No impact assessment.': 'Ninguna evaluación de impacto.',
+  OPEN: 'ABIERTA',
+  assessed: 'evaluada',
+  'expected one of: {0}': 'se espera uno de: {0}',
+  'it names the job that did it again, which only --as redone has':
+    'nombra la orden que lo rehizo, que solo tiene --as redone',
+  'job {0} is not among the jobs that this impact assessment touches':
+    'la orden {0} no está entre las que afecta esta evaluación de impacto',
+  'no job is named, or all of them are decided': 'no se nombra ninguna orden, o todas están decididas',
+  '{0} may mean {1}': '{0} puede significar {1}',
+  '{0}: {1}{2}. {3} of {4} still open.': '{0}: {1}{2}. {3} de {4} aún abiertas.',
+  'doubtful on cylinder {0}': 'dudoso en el cilindro {0}',
+  'out on cylinder {0}': 'fuera en el cilindro {0}',
+  '{0}: of its job {1} of {2}, {3}. When this job is complete: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME':
+    '{0}: de su orden {1} del {2}, {3}. Cuando esta orden esté completa: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME',
+  '{0}: {1} ({2}) was out of tolerance on {3}; {4}.':
+    '{0}: {1} ({2}) estaba fuera de tolerancia el {3}; {4}.',
+  'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.':
+    'Rehágala en una orden con el mismo VIN, matrícula o número de flota y una herramienta apta, y nombre esa orden con --in. O decida inform o accept, y diga por qué.',
+  'it is not redone: {0}': 'no está rehecha: {0}',
+  'job {0} {1}': 'la orden {0} {1}',
+  'the log holds no later job on that vehicle':
+    'el registro no contiene ninguna orden posterior de ese vehículo',
+  'the log holds no later job {0} on that vehicle':
+    'el registro no contiene ninguna orden posterior {0} de ese vehículo',
+  '{0}, job {1}': '{0}, orden {1}',
+  'List them with "plugmark impact list".': 'Lístelas con "plugmark impact list".',
+  'this station has no impact assessment of that number':
+    'este puesto no tiene ninguna evaluación de impacto con ese número',
+  'Since {0}: {1} with {2} ({3}) as it was found, in no impact assessment: {4}{5}. Assess again with the same file: plugmark impact {6} --as-found FILE --by NAME':
+    'Desde {0}: {1} con {2} ({3}) tal como se halló, en ninguna evaluación de impacto: {4}{5}. Evalúe de nuevo con el mismo archivo: plugmark impact {6} --as-found FILE --by NAME',
+  'Still to be recorded and decided at {0}: plugmark impact {1} --as-found FILE --by NAME':
+    'Falta registrar y decidir en {0}: plugmark impact {1} --as-found FILE --by NAME',
+  'Take the certificate of this tool.': 'Tome el certificado de esta herramienta.',
+  'The survey records nothing.': 'Esta revisión no registra nada.',
+  'Used in that time at {0} of {1} stations.': 'Usada en ese tiempo en {0} de {1} puestos.',
+  attempts: 'intentos',
+  cylinders: 'cilindros',
+  day: 'día',
+  'decided there': 'decidido allí',
+  doubtful: 'dudosas',
+  'it is of {0}, and not of {1}': 'es de {0}, y no de {1}',
+  'its first use on {0}': 'su primer uso el {0}',
+  'jobs touched': 'órdenes afectadas',
+  'not recorded': 'no registrado',
+  'not yet': 'aún no',
+  out: 'fuera',
+  'proofs still in': 'pruebas aún dentro',
+  'recorded there': 'registrado allí',
+  sort: 'clase',
+  '{0}, by what {1} of {2} found: everything since {3} judged again.':
+    '{0}, según lo hallado en {1} del {2}: todo desde {3} juzgado de nuevo.',
+  '{0}: it says nothing about real engines.': '{0}: no dice nada de motores reales.',
+  'It did not move since {0}, as far as the uncertainty of both can tell.':
+    'No se movió desde {0}, hasta donde la incertidumbre de ambas permite decirlo.',
+  'It did not move since {0}, as far as the uncertainty of both can tell; its errors are smaller now.':
+    'No se movió desde {0}, hasta donde la incertidumbre de ambas permite decirlo; sus errores son menores ahora.',
+  'It moved at {0} of {1} points since {2}, by more than the uncertainty of both.':
+    'Se movió en {0} de {1} puntos desde {2}, más que la incertidumbre de ambas.',
+  'Jobs that went on since are in both: {0}. A decision in one counts in the other.':
+    'Las órdenes que siguieron desde entonces están en ambas: {0}. Una decisión en una cuenta en la otra.',
+  'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.':
+    'No se escribió nada, y sigue abriendo órdenes. Dele el certificado de esa calibración; compruebe número de serie y fechas. "plugmark ask --tool" muestra cuándo se usó.',
+  'See "plugmark impact show {0}".': 'Vea "plugmark impact show {0}".',
+  'That check and this finding have one number. If they are one calibration, date the finding {0} too, and assess again.':
+    'Esa comprobación y este hallazgo tienen un mismo número. Si son una sola calibración, feche también el hallazgo {0}, y evalúe de nuevo.',
+  'The log holds no good check before it, so everything since its first use was judged again.':
+    'El registro no contiene ninguna comprobación buena anterior, así que todo desde su primer uso se juzgó de nuevo.',
+  'readings judged again': 'lecturas juzgadas de nuevo',
+  'the log holds no attempt with it from {0} on that the finding of {1} can put in question':
+    'el registro no contiene, desde el {0}, ningún intento con ella que el hallazgo del {1} pueda poner en duda',
+  'this file was assessed on {0} by {1}, and nothing was measured with the tool in that state since':
+    'este archivo lo evaluó {1} el {0}, y desde entonces no se midió nada con la herramienta en ese estado',
+  '{0} ({1}) judged {2} to {3} as well. Jobs in both: {4}; decide about them in each.':
+    '{0} ({1}) también juzgó de {2} a {3}. Órdenes en ambas: {4}; decida sobre ellas en cada una.',
+  '{0} goes on from {1} on the same file. It holds only what was entered since, or lies further back.':
+    '{0} continúa {1} sobre el mismo archivo. Solo contiene lo anotado desde entonces, o lo que está más atrás.',
+  '{0} of {1}': '{0} del {1}',
+  '{0}, serial number {1}': '{0}, número de serie {1}',
 };

@@ -40,14 +40,14 @@ export const ENTRIES: Entries = {
   'Leave the reading out and say so, or correct it where it was recorded.':
     'Omettre la mesure et le dire, ou la corriger là où elle a été enregistrée.',
   '{0} are so large or so small that no mean and no spread can be computed from them':
-    '{0} : si grands ou si petits que ni moyenne ni dispersion ne peuvent en être calculées',
+    '{0} : si grandes ou si petites que ni moyenne ni dispersion ne peuvent en être calculées',
   'Leave out what no instrument can have shown, and say so.':
     "Omettre ce qu'aucun instrument n'a pu montrer, et le dire.",
   '{0} {1} are too few; at least {2} are needed': "{0} {1}, c'est trop peu ; il en faut au moins {2}",
   'Collect more before computing this, or widen the period.':
     'En réunir davantage avant ce calcul, ou élargir la période.',
   'all {0} are equal, so they show no spread to compute with':
-    'tous égaux ({0}) : ils ne montrent pas de dispersion pour le calcul',
+    'toutes égales ({0}) : elles ne montrent pas de dispersion pour le calcul',
   'Look whether the instrument shows enough digits, or whether one value was recorded many times.':
     "Voir si l'instrument affiche assez de chiffres, ou si une valeur a été enregistrée plusieurs fois.",
   'a calibration without an uncertainty above zero weighs nothing, or everything':
@@ -89,4 +89,5 @@ export const ENTRIES: Entries = {
     'un intervalle de {0} jours, des bornes de {1} à {2} jours, et un écart de {3} pour {4} permis ne vont pas ensemble',
   'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.':
     'Donner un intervalle en jours entiers entre ses bornes, un écart fini, et un écart admissible supérieur à zéro.',
+  calibrations: "valeurs d'étalonnage",
 };

@@ -48,7 +48,7 @@ export const ENTRIES: Entries = {
   rear: 'arrière',
   'not valid': 'non valable',
   'Engine (in-line 4, V8, flat 6, or banks from front to rear, 1 3 5 7 / 2 4 6 8): ':
-    "Moteur (in-line 4, V8, flat 6, ou rangées de l'avant vers l'arrière, 1 3 5 7 / 2 4 6 8) : ",
+    "Moteur (en ligne 4, V8, à plat 6, ou rangées de l'avant vers l'arrière, 1 3 5 7 / 2 4 6 8) : ",
   'Order in which you work': 'Ordre des opérations',
   'Firing order, for display only': "Ordre d'allumage, pour affichage seulement",
   'Cylinder head': 'Culasse',
@@ -97,10 +97,10 @@ export const ENTRIES: Entries = {
   Gasket: 'Joint',
   'Tip of the centre electrode': "Pointe de l'électrode centrale",
   'Torque as printed, such as 25-30 N·m or 23 N·m, or an angle in its place, such as 1/2-2/3 turn':
-    "Couple tel qu'imprimé, par exemple 25-30 N·m ou 23 N·m, ou un angle à sa place, par exemple 1/2-2/3 turn",
+    "Couple tel qu'imprimé, par exemple 25-30 N·m ou 23 N·m, ou un angle à sa place, par exemple 1/2-2/3 tour",
   'The figure is for threads that are': 'La valeur vaut pour un filetage',
   'In two steps: first tighten to': "En deux étapes : serrer d'abord à",
-  'Angle advised, such as 1/2-2/3 turn': 'Angle conseillé, par exemple 1/2-2/3 turn',
+  'Angle advised, such as 1/2-2/3 turn': 'Angle conseillé, par exemple 1/2-2/3 tour',
   'A torque reduced by the shop for lubricated threads':
     "Un couple réduit par l'atelier pour filetage lubrifié",
   'Reduced by, %': 'Réduit de, %',
@@ -302,11 +302,11 @@ export const ENTRIES: Entries = {
     "Quelle bougie aucune clé dynamométrique n'atteint-elle ? Elle ne comptera pas comme prouvée par le couple.",
   'How far did you turn cylinder {0} from finger-tight? {1}':
     'De combien le cylindre {0} a-t-il été tourné après serrage à la main ? {1}',
-  'For example: 1/2 turn, or 180°.': 'Par exemple : 1/2 turn, ou 180°.',
+  'For example: 1/2 turn, or 180°.': 'Par exemple : 1/2 tour, ou 180°.',
   '{0} is not possible: a plug is turned by {1}° to {2}°.':
     '{0} n’est pas possible : une bougie se tourne de {1}° à {2}°.',
   '"{0}" is no turn. For example: 1/2 turn, or 180°.':
-    '« {0} » n’est pas un angle. Par exemple : 1/2 turn, ou 180°.',
+    '« {0} » n’est pas un angle. Par exemple : 1/2 tour, ou 180°.',
   'Why was cylinder {0} not turned with a wrench that sends its angle?':
     "Pourquoi le cylindre {0} n'a-t-il pas été tourné avec une clé qui envoie son angle ?",
   'Why was cylinder {0} not pulled with the wrench?':
@@ -919,4 +919,5 @@ export const ENTRIES: Entries = {
   'The source says when the plugs are changed again': 'La source dit quand changer les bougies de nouveau',
   'After so many kilometres': 'Après tant de kilomètres',
   'After so many months': 'Après tant de mois',
+  'typed at the command line': 'tapé sur la ligne de commande',
 };

@@ -93,8 +93,7 @@ export const ENTRIES: Entries = {
   'went on': 'a continué',
   'It is the log of the station "{0}" ({1}). Is it yours?':
     'C\'est le journal du poste "{0}" ({1}). Est-ce le vôtre ?',
-  '{0} entries, {1} jobs': '{0} entrées, {1} ordres',
-  '{0} entries, {1} jobs, the last entry {2}': '{0} entrées, {1} ordres, dernière entrée {2}',
+  '{0}, the last entry {1}': '{0}, dernière entrée {1}',
   'No measuring tool heard. Switch it on, or list every device with --all.':
     "Aucun outil de mesure entendu. L'allumer, ou lister tous les appareils avec --all.",
   address: 'adresse',
@@ -2154,8 +2153,7 @@ export const ENTRIES: Entries = {
     one: '# ordre jugé à nouveau',
     other: '# ordres jugés à nouveau',
   },
-  'NOT JUDGED: it has more entries or attempts than a record may have':
-    "PAS JUGÉ : il a plus d'entrées ou d'essais qu'un relevé ne peut en avoir",
+  'NOT JUDGED: it is longer than a record may be': "PAS JUGÉ : il est plus long qu'un relevé ne peut l'être",
   'NOT JUDGED: its entries are no job that a bench wrote, or of a newer version of the program':
     "PAS JUGÉ : ses entrées ne sont pas un ordre qu'un poste a écrit, ou sont d'une version plus récente du programme",
   'NOT JUDGED: no version of the program has rules of that name':
@@ -2225,4 +2223,291 @@ export const ENTRIES: Entries = {
   '{0} layouts explain all of it so far:': "{0} structures expliquent le tout jusqu'ici :",
   '{0}. {1} Then type what its display showed, in {2}: ':
     '{0}. {1} Puis saisir ce que son écran a montré, en {2} : ',
+  'Cycles: gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count.':
+    "Cycles : mesures d'écartement ou tractions sur une bougie depuis le certificat ou le premier emploi, resserrages, contrôles et tractions faibles compris ; ou le compteur de l'outil s'il est plus haut. Les tractions sans bougie ne comptent pas.",
+  'Begin the study anew: this order was not drawn for its plan.':
+    "Recommencer l'étude : cet ordre n'a pas été tiré pour son plan.",
+  'Measure them all: a study with holes says nothing about who differs from whom.':
+    'Les mesurer toutes : une étude à trous ne dit rien de qui diffère de qui.',
+  'there are turns too many or too few': 'il y a des passages en trop ou en moins',
+  'turn {0} does not name each part once': 'le passage {0} ne nomme pas chaque pièce une fois',
+  '{0} of {1} readings are missing': '{0} valeurs sur {1} manquent',
+  'See "plugmark gauge-study list".': 'Voir "plugmark gauge-study list".',
+  'See "plugmark gauge-study show {0}".': 'Voir "plugmark gauge-study show {0}".',
+  'Start a new one. The readings of this one stay in the log.':
+    'En commencer une nouvelle. Les valeurs de celle-ci restent dans le journal.',
+  'this station has no gauge study of this number': "ce poste n'a pas d'étude de jauge de ce numéro",
+  'this study is finished and recorded': 'cette étude est finie et enregistrée',
+  'this study was given up: {0}': 'cette étude a été abandonnée : {0}',
+  '# attempt.|# attempts.': { one: '# essai.', other: '# essais.' },
+  '# job.|# jobs.': { one: '# ordre.', other: '# ordres.' },
+  '# row|# rows': { one: '# ligne', other: '# lignes' },
+  'CSV, JSON or a file at once': 'CSV, JSON ou un fichier à la fois',
+  'Choose one of them.': 'En choisir un.',
+  'Let it end in .csv, .xlsx or .parquet.': 'Le faire finir par .csv, .xlsx ou .parquet.',
+  'Name the earlier day first.': "Nommer d'abord le premier jour.",
+  'Written: {0}, {1}': 'Écrit : {0}, {1}',
+  exceptions: 'exceptions',
+  proofs: 'preuves',
+  'the name of this file does not say what it is to be': "le nom de ce fichier ne dit pas ce qu'il doit être",
+  value: 'valeur',
+  what: 'quoi',
+  '{0} is after {1}': '{0} est après {1}',
+  '  in date': '  valable',
+  '  on data sheet': '  sur fiche technique',
+  '! DUE': '! À ÉCHÉANCE',
+  '! OUT OF TOLERANCE': '! HORS TOLÉRANCE',
+  '* Nobody named a day: {0} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.':
+    "* Personne n'a nommé de jour : {0} mois après l'étalonnage ou le premier emploi sont d'usage. Pour un autre, donner à l'outil un intervalle dans le fichier de poste.",
+  '? not used yet, no certificate': '? pas encore employé, pas de certificat',
+  'A tool gets a due day with its certificate or with its first job.':
+    'Un outil reçoit une échéance avec son certificat ou avec son premier ordre.',
+  'A tool gets onto the calendar with its first job.': 'Un outil entre au calendrier avec son premier ordre.',
+  'Drift: by its certificates {0} may lie beyond what is permitted from {1} on; see "plugmark drift {2}".':
+    'Dérive : d\'après ses certificats {0} peut dépasser ce qui est admis à partir du {1} ; voir "plugmark drift {2}".',
+  'Give the shortest interval first, one day or more.':
+    "Donner d'abord l'intervalle le plus court, un jour ou plus.",
+  'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.':
+    "Sur fiche technique : personne n'a étalonné l'outil. Sa fiche dit ce qu'il était à sa fabrication, et non ce qu'il est maintenant.",
+  'Out of tolerance: {0} ({1}) on {2}, {3}; see "plugmark impact show {4}". It is due now. A certificate of that day or later makes it fit again.':
+    'Hors tolérance : {0} ({1}) le {2}, {3} ; voir "plugmark impact show {4}". Il est à échéance maintenant. Un certificat de ce jour ou plus tard le rend de nouveau apte.',
+  'Written: {0}': 'Écrit : {0}',
+  calibrated: 'étalonné',
+  cycles: 'cycles',
+  due: 'échéance',
+  'intervals from {0} to {1} days leave no room':
+    'des intervalles de {0} à {1} jours ne laissent pas de place',
+  'last used': 'dernier emploi',
+  longer: 'plus long',
+  shorter: 'plus court',
+  unchanged: 'inchangé',
+  'next interval': 'intervalle suivant',
+  'no tool of this station has a due day, so there is nothing to write':
+    "aucun outil de ce poste n'a d'échéance, il n'y a donc rien à écrire",
+  'no tool was ever used at this station': "aucun outil n'a jamais été employé à ce poste",
+  '{0} by cycles': '{0} par les cycles',
+  '{0}, drift': '{0}, dérive',
+  '{0}, now': '{0}, maintenant',
+  '{0}, on data sheet': '{0}, sur fiche technique',
+  '~ in date': '~ valable',
+  '~ soon': '~ bientôt',
+  'groups written': 'groupes écrits',
+  ' and {0} more': ' et {0} autres',
+  '# first attempt|# first attempts': { one: '# premier essai', other: '# premiers essais' },
+  '# group|# groups': { one: '# groupe', other: '# groupes' },
+  'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.':
+    'Demander une période plus longue, ou avec moins de conditions ; "plugmark ask --attempts" montre ce qu\'il y a.',
+  'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.':
+    'Pour les graphiques, nommer un groupe : --specification, et un outil, un technicien ou un cylindre. Ou les écrire tous avec --out.',
+  'Leave it out for one line a specification.': "L'omettre pour une ligne par spécification.",
+  'Left out: {0} ({1}) with {2}.': 'Omis : {0} ({1}) avec {2}.',
+  'No attempt matches.': 'Aucun essai ne correspond.',
+  'No job has an attempt yet.': "Aucun ordre n'a encore d'essai.",
+  'There are: {0}{1}.': 'Il y a : {0}{1}.',
+  'expected {0}': 'attendu : {0}',
+  'no attempt matches, so there is nothing to write':
+    "aucun essai ne correspond, il n'y a donc rien à écrire",
+  'no job used a specification whose key starts with "{0}"':
+    'aucun ordre n\'a employé de spécification dont la clé commence par "{0}"',
+  '{0}: {1} of {2} groups; they say nothing about an engine.':
+    "{0} : {1} groupes sur {2} ; ils ne disent rien d'un moteur.",
+  'Save it as UTF-8.': "L'enregistrer en UTF-8.",
+  'the calibration certificate is not UTF-8 text': "le certificat d'étalonnage n'est pas un texte UTF-8",
+  '! CHANGED': '! MODIFIÉ',
+  '! MISSING': '! MANQUE',
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.':
+    'Garder de nouveau l\'original : "plugmark certificates keep FILE", avec --for NUMBER pour un scan. Le même fichier remplace celui qui manque ou a changé ; un autre est gardé à côté.',
+  'Name it with --for NUMBER, the number that "plugmark calendar" shows.':
+    'Le nommer avec --for NUMBER, le numéro que montre "plugmark calendar".',
+  'Name the files, or the station file with --station.':
+    'Nommer les fichiers, ou le fichier de poste avec --station.',
+  'No certificate is kept yet.': "Aucun certificat n'est encore gardé.",
+  'Nothing of it was kept. Name the certificate, or scan it again.':
+    "Rien n'en a été gardé. Nommer le certificat, ou le numériser de nouveau.",
+  'Use the number that "plugmark calendar" shows.': 'Prendre le numéro que montre "plugmark calendar".',
+  'as kept': 'tel que gardé',
+  'kept again': 'gardé de nouveau',
+  kept: 'gardé',
+  'no tool of this station has a certificate with this number':
+    "aucun outil de ce poste n'a de certificat avec ce numéro",
+  'only a station file lists certificates': 'seul un fichier de poste liste des certificats',
+  'the file is empty': 'le fichier est vide',
+  'this file is neither XML nor JSON, so it does not say which certificate it is':
+    "ce fichier n'est ni XML ni JSON, il ne dit donc pas quel certificat il est",
+  'was kept already': 'était déjà gardé',
+  'Gaps as delivered, limits {0} to {1} mm': 'Écartements à la livraison, limites {0} à {1} mm',
+  'Left out: {0} gaps that were SIMULATED or REPLAYED.': 'Omis : {0} écartements SIMULÉS ou REJOUÉS.',
+  'No gap of a new plug matches.': 'Aucun écartement de bougie neuve ne correspond.',
+  'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.':
+    'Les bougies non mesurées ont été essayées avec des fils. "Au pire" compte hors limites celles que les fils n\'ont pas pu décider.',
+  largest: 'plus grand',
+  smallest: 'plus petit',
+  lot: 'lot',
+  'out of gap (95 %)': 'hors limites (95 %)',
+  part: 'pièce',
+  plugs: 'bougies',
+  '{0}: this says nothing about real plugs.': '{0} : cela ne dit rien de vraies bougies.',
+  '  In {0} {1}: of these only the figures are in it; what names the vehicles is withheld.':
+    '  Dans {0} {1} : seuls les chiffres y sont ; ce qui nomme les véhicules est retenu.',
+  '  Left out: {0}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.':
+    '  Omis : {0}, sans VIN mais avec la même plaque ou le même numéro de parc. Nommer --plate ou --fleet pour les inclure.',
+  'Give it with --claim.': 'La donner avec --claim.',
+  'Look with "plugmark ask"; an older job may have only its plate.':
+    'Chercher avec "plugmark ask" ; un ordre plus ancien n\'a peut-être que sa plaque.',
+  'Name it with --vin, --plate or --fleet.': 'Le nommer avec --vin, --plate ou --fleet.',
+  'Name the one of the claim with --vin.': 'Nommer celui de la réclamation avec --vin.',
+  'a claim has a number or a name of 1 to 80 characters':
+    'une réclamation a un numéro ou un nom de 1 à 80 caractères',
+  'no vehicle is named': "aucun véhicule n'est nommé",
+  'these jobs are of {0} vehicles: {1}': 'ces ordres sont de {0} véhicules : {1}',
+  'this station has no job on this vehicle in that time':
+    "ce poste n'a pas d'ordre sur ce véhicule pendant ce temps",
+  'See "plugmark calendar" for the tools of this station.':
+    'Voir "plugmark calendar" pour les outils de ce poste.',
+  'neither the log nor the station file has a tool of this name or serial number':
+    "ni le journal ni le fichier de poste n'a d'outil de ce nom ou numéro de série",
+  'Written into {0}: {1}': 'Écrit dans {0} : {1}',
+  '; done again since': '; refait depuis',
+  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'HORS ORDRE : {0}{1}, avant l\'étape "{2}"{3}',
+  'OUT OF ORDER: {0}{1}, behind the list{2}': 'HORS ORDRE : {0}{1}, après la liste{2}',
+  "at the end of the tool's scale": "au bout de l'échelle de l'outil",
+  'by angle': "à l'angle",
+  'closed with work open': 'clos avec du travail ouvert',
+  'cylinder {0}, ': 'cylindre {0}, ',
+  'cylinder {0}, gap reading {1}': "cylindre {0}, mesure d'écartement {1}",
+  'cylinder {0}, pull {1}': 'cylindre {0}, traction {1}',
+  'impact assessment {0} on {1} ({2}): {3}, {4}': "analyse d'impact {0} sur {1} ({2}) : {3}, {4}",
+  'nobody said what it was': "personne n'a dit ce que c'était",
+  'not decided': 'pas décidé',
+  'too far out': 'trop loin',
+  'too high': 'trop haut',
+  'too low': 'trop bas',
+  '{0} used although {1}': '{0} employé alors que : {1}',
+  '{0}: OUT OF ORDER, not proven by itself{1}': '{0} : HORS ORDRE, pas prouvé en soi{1}',
+  '{0}: OUT OF ORDER{1}': '{0} : HORS ORDRE{1}',
+  gaps: 'écartements',
+  calibrations: 'étalonnages',
+  '--since "{0}" may mean {1}': '--since "{0}" peut désigner {1}',
+  'Say which one counts: {0}. An earlier one looks back further.':
+    'Dire laquelle compte : {0}. Une plus ancienne remonte plus loin.',
+  'certificate {0} of {1} was taken up again after {2} of {3}':
+    'le certificat {0} du {1} a été repris après {2} du {3}',
+  'certificates {0} are of one day, {1}': "les certificats {0} sont d'un même jour, {1}",
+  'the log has no certificate {0} of this tool from before {1}':
+    "le journal n'a pas de certificat {0} de cet outil d'avant le {1}",
+  '{0}, so nobody can tell which was the last good check':
+    '{0} ; personne ne peut donc dire quelle fut la dernière bonne vérification',
+  'does not hold itself, see {0}': 'ne tient pas lui-même, voir {0}',
+  'has no proof of the gap of cylinder {0}': "n'a pas de preuve de l'écartement du cylindre {0}",
+  'has no proof of the torque of cylinder {0}': "n'a pas de preuve du couple du cylindre {0}",
+  'is not complete': "n'est pas complet",
+  replayed: 'rejouées',
+  'rests on {0} figures, and proves nothing': 'repose sur des valeurs {0}, et ne prouve rien',
+  simulated: 'simulées',
+  'used {0}, which was out of tolerance': 'a employé {0}, qui était hors tolérance',
+  'Give the file of what was found of this tool.': 'Donner le fichier de ce qui a été trouvé de cet outil.',
+  'It has: {0}.': 'Il a : {0}.',
+  'Without a serial number nobody can tell which tool was used; look at its jobs with "plugmark ask --tool".':
+    'Sans numéro de série, personne ne peut dire quel outil a servi ; regarder ses ordres avec "plugmark ask --tool".',
+  'it is dated {0}, after today, {1}': "il est daté du {0}, après aujourd'hui, le {1}",
+  'it is dated {0}, and {1} ({2}) is in the log only from {3} on':
+    "il est daté du {0}, et {1} ({2}) n'est au journal qu'à partir du {3}",
+  'it is for serial number {0}; tool {1} has none in the log':
+    "il est pour le numéro de série {0} ; l'outil {1} n'en a pas au journal",
+  'the log of this station has no tool of that name': "le journal de ce poste n'a pas d'outil de ce nom",
+  'Decide about each, for example: plugmark impact decide {0} {1} --as {2} --because "..." --by NAME':
+    'Décider de chacun, par exemple : plugmark impact decide {0} {1} --as {2} --because "..." --by NAME',
+  'The decisions stand. Assess again if something new was found.':
+    'Les décisions restent. Refaire une analyse si du nouveau a été trouvé.',
+  'There is nothing more to do.': "Il n'y a plus rien à faire.",
+  'this impact assessment was closed by {0} on {1}': "cette analyse d'impact a été close par {0} le {1}",
+  '{0} of {1} jobs are still open: {2} not decided, {3} recalled and not redone':
+    '{0} ordres sur {1} sont encore ouverts : {2} pas décidés, {3} rappelés et pas refaits',
+  '; it stays open until it is redone': "; il reste ouvert tant qu'il n'est pas refait",
+  '; they stay open until they are redone': "; ils restent ouverts tant qu'ils ne sont pas refaits",
+  'Close it with: plugmark impact close {0} --because "..." --by NAME':
+    'La clore avec : plugmark impact close {0} --because "..." --by NAME',
+  'Impact assessment {0} is closed. Its paper: plugmark impact show {1} --out FOLDER':
+    "L'analyse d'impact {0} est close. Son document : plugmark impact show {1} --out FOLDER",
+  'Leave it out, or decide redone.': "L'omettre, ou décider redone.",
+  'List them with "plugmark impact show {0}".': 'Les lister avec "plugmark impact show {0}".',
+  'Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show {0}".':
+    'Nommer des ordres, ou prendre --undecided doubtful, out ou any ; voir "plugmark impact show {0}".',
+  'No impact assessment.': "Pas d'analyse d'impact.",
+  OPEN: 'OUVERTE',
+  assessed: 'analysé',
+  'expected one of: {0}': 'attendu : un parmi {0}',
+  'it names the job that did it again, which only --as redone has':
+    "il nomme l'ordre qui l'a refait, que seul --as redone a",
+  'job {0} is not among the jobs that this impact assessment touches':
+    "l'ordre {0} n'est pas parmi ceux que touche cette analyse d'impact",
+  'no job is named, or all of them are decided': "aucun ordre n'est nommé, ou tous sont décidés",
+  '{0} may mean {1}': '{0} peut désigner {1}',
+  '{0}: {1}{2}. {3} of {4} still open.': '{0} : {1}{2}. {3} sur {4} encore ouverts.',
+  'doubtful on cylinder {0}': 'douteux au cylindre {0}',
+  'out on cylinder {0}': 'hors limites au cylindre {0}',
+  '{0}: of its job {1} of {2}, {3}. When this job is complete: plugmark impact decide {4} {5} --as redone --because TEXT --by NAME':
+    '{0} : de son ordre {1} du {2}, {3}. Quand cet ordre est complet : plugmark impact decide {4} {5} --as redone --because TEXT --by NAME',
+  '{0}: {1} ({2}) was out of tolerance on {3}; {4}.': '{0} : {1} ({2}) était hors tolérance le {3} ; {4}.',
+  'Do it again in a job with the same VIN, plate or fleet number and a fit tool, and name that job with --in. Or decide inform or accept, and say why.':
+    'Le refaire dans un ordre avec les mêmes VIN, plaque ou numéro de parc et un outil apte, et nommer cet ordre avec --in. Ou décider inform ou accept, et dire pourquoi.',
+  'it is not redone: {0}': "il n'est pas refait : {0}",
+  'job {0} {1}': "l'ordre {0} {1}",
+  'the log holds no later job on that vehicle':
+    "le journal ne contient pas d'ordre ultérieur sur ce véhicule",
+  'the log holds no later job {0} on that vehicle':
+    "le journal ne contient pas d'ordre ultérieur {0} sur ce véhicule",
+  '{0}, job {1}': '{0}, ordre {1}',
+  'List them with "plugmark impact list".': 'Les lister avec "plugmark impact list".',
+  'this station has no impact assessment of that number': "ce poste n'a pas d'analyse d'impact de ce numéro",
+  'Since {0}: {1} with {2} ({3}) as it was found, in no impact assessment: {4}{5}. Assess again with the same file: plugmark impact {6} --as-found FILE --by NAME':
+    "Depuis {0} : {1} avec {2} ({3}) dans l'état trouvé, dans aucune analyse d'impact : {4}{5}. Refaire l'analyse avec le même fichier : plugmark impact {6} --as-found FILE --by NAME",
+  'Still to be recorded and decided at {0}: plugmark impact {1} --as-found FILE --by NAME':
+    'Encore à enregistrer et à décider à {0} : plugmark impact {1} --as-found FILE --by NAME',
+  'Take the certificate of this tool.': 'Prendre le certificat de cet outil.',
+  'The survey records nothing.': "Ce tour d'horizon n'enregistre rien.",
+  'Used in that time at {0} of {1} stations.': 'Employé pendant ce temps à {0} postes sur {1}.',
+  attempts: 'essais',
+  cylinders: 'cylindres',
+  day: 'jour',
+  'decided there': 'décidé là-bas',
+  doubtful: 'douteux',
+  'it is of {0}, and not of {1}': 'il est de {0}, et non de {1}',
+  'its first use on {0}': 'son premier emploi le {0}',
+  'jobs touched': 'ordres touchés',
+  'not recorded': 'pas enregistré',
+  'not yet': 'pas encore',
+  out: 'hors limites',
+  'proofs still in': 'preuves encore valables',
+  'recorded there': 'enregistré là-bas',
+  sort: 'sorte',
+  '{0}, by what {1} of {2} found: everything since {3} judged again.':
+    "{0}, d'après {1} du {2} : tout depuis {3} jugé à nouveau.",
+  '{0}: it says nothing about real engines.': '{0} : cela ne dit rien de vrais moteurs.',
+  'It did not move since {0}, as far as the uncertainty of both can tell.':
+    "Il n'a pas bougé depuis {0}, autant que l'incertitude des deux permet de le dire.",
+  'It did not move since {0}, as far as the uncertainty of both can tell; its errors are smaller now.':
+    "Il n'a pas bougé depuis {0}, autant que l'incertitude des deux permet de le dire ; ses erreurs sont plus petites maintenant.",
+  'It moved at {0} of {1} points since {2}, by more than the uncertainty of both.':
+    "Il a bougé en {0} points sur {1} depuis {2}, de plus que l'incertitude des deux.",
+  'Jobs that went on since are in both: {0}. A decision in one counts in the other.':
+    "Les ordres qui ont continué depuis sont dans les deux : {0}. Une décision dans l'une compte dans l'autre.",
+  'Nothing was written, and jobs still open with it. Give it the certificate of that calibration; check serial number and dates. "plugmark ask --tool" shows when it was used.':
+    'Rien n\'a été écrit, et il ouvre toujours des ordres. Lui donner le certificat de cet étalonnage ; vérifier numéro de série et dates. "plugmark ask --tool" montre quand il a servi.',
+  'See "plugmark impact show {0}".': 'Voir "plugmark impact show {0}".',
+  'That check and this finding have one number. If they are one calibration, date the finding {0} too, and assess again.':
+    "Cette vérification et ce constat ont un même numéro. S'ils sont un seul étalonnage, dater aussi le constat du {0}, et refaire l'analyse.",
+  'The log holds no good check before it, so everything since its first use was judged again.':
+    'Le journal ne contient pas de bonne vérification avant, donc tout depuis son premier emploi a été jugé à nouveau.',
+  'readings judged again': 'valeurs jugées à nouveau',
+  'the log holds no attempt with it from {0} on that the finding of {1} can put in question':
+    'le journal ne contient, à partir du {0}, aucun essai avec lui que le constat du {1} puisse mettre en cause',
+  'this file was assessed on {0} by {1}, and nothing was measured with the tool in that state since':
+    "ce fichier a été analysé le {0} par {1}, et rien n'a été mesuré depuis avec l'outil dans cet état",
+  '{0} ({1}) judged {2} to {3} as well. Jobs in both: {4}; decide about them in each.':
+    '{0} ({1}) a jugé aussi {2} à {3}. Ordres dans les deux : {4} ; en décider dans chacune.',
+  '{0} goes on from {1} on the same file. It holds only what was entered since, or lies further back.':
+    '{0} continue {1} sur le même fichier. Elle ne contient que ce qui a été inscrit depuis, ou remonte plus loin.',
+  '{0} of {1}': '{0} du {1}',
+  '{0}, serial number {1}': '{0}, numéro de série {1}',
 };

@@ -152,7 +152,7 @@ describe('a wrench that a laboratory found out of tolerance', () => {
     const { station } = benchWith(due);
     const calendar = () =>
       said(() => showCalendar({ station, soon: 1, shortest: 30, longest: 365, staircase: true }));
-    expect((await calendar()).text).toMatch(/^ *in date .*EXAMPLE-W-1.* 365 days \(kept\)$/m);
+    expect((await calendar()).text).toMatch(/^ *in date .*EXAMPLE-W-1.* 365 days \(unchanged\)$/m);
     await assess(found());
     const { value, text } = await calendar();
     expect(value).toBe(1);

@@ -1,7 +1,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { type Ended, folder, run, start } from '../program.ts';
 
 describe('the demo through the whole Bluetooth stack', () => {
@@ -22,6 +22,16 @@ describe('the demo through the whole Bluetooth stack', () => {
     expect(demo.stdout).toContain('Authentic and complete, but NOT PROVEN.');
     for (const name of ['EX-8001-1.record.json', 'EX-8001-1.pdf', 'EX-8001-1.csv'])
       expect(statSync(paper(name)).size).toBeGreaterThan(1000);
+  });
+
+  it('speaks the language of its reader from the first line to the last', async () => {
+    vi.stubEnv('PLUGMARK_LANGUAGE', 'es');
+    const { stdout, code } = await run(['demo', '--fast', '--cylinders', '4', '--out', folder()]);
+    vi.unstubAllEnvs();
+    expect(code).toBe(0);
+    for (const words of ['COMPLETO.', 'Auténtica y completa, pero NO DEMOSTRADA', 'SIMULADO'])
+      expect(stdout).toContain(words);
+    expect(stdout).not.toMatch(/\b(?:cylinder|torque|gap|confirmed|closed|Enter:? they)\b/);
   });
 
   it('went over the air: Bluetooth links of the driver that ships, to tools that are simulated', () => {
