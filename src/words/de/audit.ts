@@ -94,6 +94,4 @@ export const ENTRIES: Entries = {
     'Ein Intervall in ganzen Tagen zwischen seinen Grenzen angeben, eine endliche Abweichung und eine zulässige Abweichung über null.',
   calibrations: 'Kalibrierungen',
   gaps: 'Abstände',
-  days: 'Tage',
-  deviations: 'Abweichungen',
 };

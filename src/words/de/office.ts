@@ -2424,7 +2424,6 @@ export const ENTRIES: Entries = {
   '{0} used although {1}': '{0} benutzt, obwohl: {1}',
   '{0}: OUT OF ORDER, not proven by itself{1}': '{0}: AUSSER DER REIHE, für sich nicht nachgewiesen{1}',
   '{0}: OUT OF ORDER{1}': '{0}: AUSSER DER REIHE{1}',
-  gaps: 'Elektrodenabstände',
   '--since "{0}" may mean {1}': '--since "{0}" kann {1} meinen',
   'Say which one counts: {0}. An earlier one looks back further.':
     'Sagen, welche zählt: {0}. Eine frühere blickt weiter zurück.',

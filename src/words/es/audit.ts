@@ -93,6 +93,4 @@ export const ENTRIES: Entries = {
     'Dar un intervalo en días enteros entre sus límites, una desviación finita y una desviación permitida mayor que cero.',
   calibrations: 'calibraciones',
   gaps: 'separaciones',
-  days: 'días',
-  deviations: 'desviaciones',
 };

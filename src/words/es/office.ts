@@ -2377,7 +2377,6 @@ export const ENTRIES: Entries = {
   '{0} used although {1}': '{0} usada aunque: {1}',
   '{0}: OUT OF ORDER, not proven by itself{1}': '{0}: FUERA DE ORDEN, no demostrado por sí mismo{1}',
   '{0}: OUT OF ORDER{1}': '{0}: FUERA DE ORDEN{1}',
-  gaps: 'separaciones',
   '--since "{0}" may mean {1}': '--since "{0}" puede significar {1}',
   'Say which one counts: {0}. An earlier one looks back further.':
     'Diga cuál cuenta: {0}. Una anterior mira más atrás.',

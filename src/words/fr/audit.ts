@@ -93,6 +93,4 @@ export const ENTRIES: Entries = {
     'Donner un intervalle en jours entiers entre ses bornes, un écart fini, et un écart admissible supérieur à zéro.',
   calibrations: "valeurs d'étalonnage",
   gaps: 'écartements',
-  days: 'jours',
-  deviations: 'écarts',
 };

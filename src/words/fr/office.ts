@@ -2385,7 +2385,6 @@ export const ENTRIES: Entries = {
   '{0} used although {1}': '{0} employé alors que : {1}',
   '{0}: OUT OF ORDER, not proven by itself{1}': '{0} : HORS ORDRE, pas prouvé en soi{1}',
   '{0}: OUT OF ORDER{1}': '{0} : HORS ORDRE{1}',
-  gaps: 'écartements',
   '--since "{0}" may mean {1}': '--since "{0}" peut désigner {1}',
   'Say which one counts: {0}. An earlier one looks back further.':
     'Dire laquelle compte : {0}. Une plus ancienne remonte plus loin.',
