@@ -11,8 +11,8 @@ const read = (name) => readFileSync(new URL(name, import.meta.url), 'utf8');
 const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
 /** What the page reads its program by. Node itself may not read TypeScript. */
-const { code: base85 } = await transform(read('verify/base85.ts'), { loader: 'ts' });
-const { toBase85 } = await import(`data:text/javascript,${encodeURIComponent(base85)}`);
+const { code: base91 } = await transform(read('verify/base91.ts'), { loader: 'ts' });
+const { toBase91 } = await import(`data:text/javascript,${encodeURIComponent(base91)}`);
 
 /** The page as a text. The same sources give the same bytes. */
 export async function verifyPage() {
@@ -54,7 +54,7 @@ const SMALLEST = {
 };
 
 function packed(text) {
-  return toBase85(zstdCompressSync(text, { params: SMALLEST }));
+  return toBase91(zstdCompressSync(text, { params: SMALLEST }));
 }
 
 function filledIn(page, [place, content]) {

@@ -2,7 +2,7 @@
 import { decompress } from 'fzstd';
 import { ENGLISH, LANGUAGES, type Language, phrases, speak, type Wording } from '../../words/catalogue.ts';
 import { dictionaryIn, type PackedWords } from '../../words/packed.ts';
-import { fromBase85 } from './base85.ts';
+import { fromBase91 } from './base91.ts';
 import { byId, h } from './dom.ts';
 
 /** As whoever speaks it calls it. */
@@ -15,7 +15,7 @@ const OWN_NAMES: Readonly<Record<Language, string>> = {
 
 /** What the build packed into a template of the page. */
 export const unpackedFrom = (id: string): string =>
-  new TextDecoder().decode(decompress(fromBase85(byId(id, HTMLTemplateElement).content.textContent.trim())));
+  new TextDecoder().decode(decompress(fromBase91(byId(id, HTMLTemplateElement).content.textContent.trim())));
 
 /** As the build packs it: the numbers of sentences, and for each language their wordings in the same order. */
 interface AllWords {
