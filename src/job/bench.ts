@@ -116,7 +116,9 @@ function live({ feeds, state }: BenchState): ReturnType<Bench['live']> {
     [];
   const seen = shown?.detector.live() ?? null;
   const gain = leverage(crowfootOf(state().order.adapter));
-  return seen && { ...seen, nowNm: gain * seen.nowNm, peakNm: gain * seen.peakNm };
+  return (
+    seen && { ...seen, nowNm: seen.nowNm === null ? null : gain * seen.nowNm, peakNm: gain * seen.peakNm }
+  );
 }
 
 function forecastNow({ feeds, state }: BenchState): Forecast | null {

@@ -2,7 +2,7 @@ import type { Live } from '../pull/pull-detector.ts';
 
 /** The torque wrench as it is now; not part of the job's state, because nothing rests on it. */
 export interface LiveTorque {
-  /** Zero taken off; null until a reading came. */
+  /** Zero taken off; null until a reading came, and where the tool does not tell it between its pulls. */
   readonly nowNm: number | null;
   /** True from the start of a pull to its let-off. */
   readonly pulling: boolean;
@@ -33,8 +33,9 @@ export function createLive(): (atUs: number, live: Live) => LiveTorque {
   return (atUs, { nowNm, pulling, peakNm, turnedDeg }) => {
     const now = Math.floor(atUs / TRACE_STEP_US);
     let { trace } = shown;
-    if (slot === now) trace = [...trace.slice(0, -1), Math.max(trace.at(-1) ?? nowNm, nowNm)];
-    else trace = [...trace, nowNm].slice(-TRACE_POINTS);
+    const nm = nowNm ?? 0;
+    if (slot === now) trace = [...trace.slice(0, -1), Math.max(trace.at(-1) ?? nm, nm)];
+    else trace = [...trace, nm].slice(-TRACE_POINTS);
     slot = now;
     shown = { nowNm, pulling, peakNm: pulling ? peakNm : shown.peakNm, turnedDeg, trace };
     return shown;

@@ -67,7 +67,7 @@ export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingIn
     if (gauge) return [taken(value, atUs, atUs, NEXT_GAUGED_US)];
     const pull = detector.push(atUs, value);
     const { nowNm, pulling } = detector.live();
-    return [{ kind: 'live', nowNm, pulling }, ...(pull === null ? [] : [ofPull(pull)])];
+    return [{ kind: 'live', nowNm: nowNm ?? 0, pulling }, ...(pull === null ? [] : [ofPull(pull)])];
   };
   return merge(tool.link$.pipe(map(onLink)), tool.readings$.pipe(mergeMap(onReading)));
 }

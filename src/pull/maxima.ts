@@ -121,6 +121,12 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
     get pulling() {
       return cycle !== null;
     },
-    live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0, turnedDeg: null }),
+    // The maximum of the pull before is not the torque of now.
+    live: () => ({
+      nowNm: cycle === null ? null : nowNm,
+      pulling: cycle !== null,
+      peakNm: cycle?.peakNm ?? 0,
+      turnedDeg: null,
+    }),
   };
 }

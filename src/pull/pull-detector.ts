@@ -3,7 +3,8 @@ import type { DetectedPull } from './pull.ts';
 
 /** The tool now. Torque with the zero taken off. */
 export interface Live {
-  readonly nowNm: number;
+  /** Null where the tool does not tell: one that sends maxima, between its pulls. */
+  readonly nowNm: number | null;
   readonly pulling: boolean;
   /** Of the pull under way. */
   readonly peakNm: number;

@@ -29,9 +29,11 @@ function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
   const torqueWindow = torqueWindowOf(view.job, torqueTarget);
   const unit = unitWord('N.m', glyphs);
   const now: Span[] =
-    nowNm === null
-      ? [{ text: w` Torque  no reading yet` }]
-      : [{ text: w` Torque ${roughTorque(nowNm, 1).padStart(5)} ${unit}`, bold: true }];
+    nowNm !== null
+      ? [{ text: w` Torque ${roughTorque(nowNm, 1).padStart(5)} ${unit}`, bold: true }]
+      : peakNm === null
+        ? [{ text: w` Torque  no reading yet` }]
+        : [];
   const { turn } = view.job.basis;
   const soFar = pulling && turn !== undefined ? turnSoFar(view.job, view.live) : null;
   if (soFar !== null) now.push({ text: `  ${w`turned ${degrees(soFar)}`}`, bold: true });

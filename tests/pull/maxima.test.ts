@@ -37,6 +37,15 @@ describe('a wrench that only tells the highest torque of its work cycle', () => 
     expect(detector.push(1_600_000, 27)).toMatchObject({ peakNm: 27, endUs: 1_000_000 });
   });
 
+  it('says no torque of now between its pulls: the maximum of the last one is none', () => {
+    const detector = createPullDetector(SETTINGS);
+    expect(detector.live()).toMatchObject({ nowNm: null, pulling: false });
+    detector.push(0, 27.1);
+    expect(detector.live()).toMatchObject({ nowNm: 27.1, pulling: true });
+    expect(detector.silent(700_000)).toMatchObject({ peakNm: 27.1 });
+    expect(detector.live()).toMatchObject({ nowNm: null, pulling: false });
+  });
+
   it('tells of a maximum that grew again after it had been given', () => {
     expect(peaks(pullsIn([0, 27, ...Array(10).fill(27), 28.5, ...Array(10).fill(28.5), 0]))).toEqual([
       27, 28.5,

@@ -28,3 +28,12 @@ it.each(LANGUAGES)('in %s', async (language) => {
     expect(text).not.toContain(glyphs.cutMark);
   }
 });
+
+it('shows the peak of the last pull, and no torque of now, where the tool does not tell it', () => {
+  const between = viewOf(jobWith(2), { nowNm: null, peakNm: 26.78 });
+  const text = torqueLines(between, 80, { bar: 1, scaleFigures: false }, glyphs)[0]
+    ?.map((span) => span.text)
+    .join('');
+  expect(text).toContain('peak 26.78');
+  expect(text).not.toMatch(/Torque +\d|no reading/);
+});
