@@ -3,7 +3,6 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
@@ -20,31 +19,24 @@ const BY_THEMSELVES = [
   'tests/cli/station/lost-log.test.ts',
   'tests/drivers/open-tools.test.ts',
 ];
+/** Whole programs at a terminal, or stopped in the middle, as a technician would: they wait more than they work. `npm run test:terminal`. */
+const AT_TERMINALS = [
+  ...['demo', 'kill', 'several-people', 'tmux', 'witnessed-job'].map(
+    (name) => `tests/cli/bench/${name}.test.ts`,
+  ),
+  ...['start-screen', 'teach-live'].map((name) => `tests/cli/station/${name}.test.ts`),
+];
+
 const FILES = readdirSync(new URL('.', import.meta.url), { recursive: true, encoding: 'utf8' })
   .filter((name) => /\.test\.tsx?$/.test(name))
   .map((name) => `tests/${name}`);
 const sharing = FILES.filter(
   (file) =>
     SHARED.has(file.split('/')[1] ?? '') &&
+    !AT_TERMINALS.includes(file) &&
     !BY_THEMSELVES.includes(file) &&
     !/\bvi\.(do)?mock\(/i.test(readFileSync(join(ROOT, file), 'utf8')),
 );
-
-/** They wait for terminals, clocks and programs of their own: at best one of them at a time, beside others that work. */
-const WAITING =
-  /tests\/(cli\/bench\/(tmux|demo|kill|several-people|witnessed-job)|cli\/station\/start-screen|independent\/agree)\.test\.ts$/;
-
-class WaitingApart extends BaseSequencer {
-  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const sorted = await super.sort(files);
-    const waits = ({ moduleId }: TestSpecification) => WAITING.test(moduleId);
-    const waiting = sorted.filter(waits);
-    const order = sorted.filter((file) => !waits(file));
-    const apart = Math.ceil(order.length / (waiting.length + 1));
-    for (const [i, file] of waiting.entries()) order.splice(i * (apart + 1), 0, file);
-    return order;
-  }
-}
 
 /** They need Chromium and Firefox of the machine, and take a third of the time of all others: `npm run test:page`. */
 const BROWSERS = 'tests/web/browsers/*.test.ts';
@@ -56,7 +48,6 @@ export default defineConfig({
     root: ROOT,
     // Some tests wait for a terminal or for a process of their own: one worker more than there are cores goes on meanwhile.
     maxWorkers: availableParallelism() + 1,
-    sequence: { sequencer: WaitingApart },
     // Nothing is judged by them: a busy machine takes several times as long as an idle one.
     testTimeout: 180_000,
     hookTimeout: 180_000,
@@ -73,10 +64,11 @@ export default defineConfig({
         test: {
           name: 'isolated',
           include: FILES.filter((file) => !sharing.includes(file)),
-          exclude: [BROWSERS],
+          exclude: [BROWSERS, ...AT_TERMINALS],
         },
       },
-      { extends: true, test: { name: 'page', include: [BROWSERS], testTimeout: 180_000 } },
+      { extends: true, test: { name: 'terminal', include: AT_TERMINALS } },
+      { extends: true, test: { name: 'page', include: [BROWSERS] } },
     ],
   },
 });

@@ -39,7 +39,7 @@ const FACTS: readonly (string | RegExp)[] = [
   /\b[a-z]+(-[a-z]+)+\b/,
   // Names of members that are there twice.
   /^\s*(payload|job|torque)\s*\.$/,
-  /\b(array|object|string|number|int|undefined|ISO datetime|value|readings|job:\S*)(?![\w])/,
+  /\b(array|object|string|number|int|undefined|null|ISO datetime|value|readings|job:\S*)(?![\w])/,
 ];
 
 const NAMED: ReadonlySet<string> = new Set(['id', 'tool', 'job', 'by', 'reason', 'station']);
