@@ -19,13 +19,12 @@ const BY_THEMSELVES = [
   'tests/cli/station/lost-log.test.ts',
   'tests/drivers/open-tools.test.ts',
 ];
-/** Whole programs at a terminal, or stopped in the middle, as a technician would: they wait more than they work. `npm run test:terminal`. */
-const AT_TERMINALS = [
-  ...['demo', 'kill', 'several-people', 'tmux', 'witnessed-job'].map(
-    (name) => `tests/cli/bench/${name}.test.ts`,
-  ),
-  ...['start-screen', 'teach-live'].map((name) => `tests/cli/station/${name}.test.ts`),
-];
+/** Whole programs at a terminal, in shells, stopped in the middle, or made from a copy of the sources: they mostly wait. `npm run test:programs`. */
+const WHOLE_PROGRAMS = [
+  ...['demo', 'kill', 'several-people', 'tmux', 'witnessed-job'].map((name) => `cli/bench/${name}`),
+  ...['start-screen', 'teach-live'].map((name) => `cli/station/${name}`),
+  ...['cli/help/completion', 'golden/editions', 'ui/signal'],
+].map((name) => `tests/${name}.test.ts`);
 
 const FILES = readdirSync(new URL('.', import.meta.url), { recursive: true, encoding: 'utf8' })
   .filter((name) => /\.test\.tsx?$/.test(name))
@@ -33,7 +32,7 @@ const FILES = readdirSync(new URL('.', import.meta.url), { recursive: true, enco
 const sharing = FILES.filter(
   (file) =>
     SHARED.has(file.split('/')[1] ?? '') &&
-    !AT_TERMINALS.includes(file) &&
+    !WHOLE_PROGRAMS.includes(file) &&
     !BY_THEMSELVES.includes(file) &&
     !/\bvi\.(do)?mock\(/i.test(readFileSync(join(ROOT, file), 'utf8')),
 );
@@ -64,10 +63,10 @@ export default defineConfig({
         test: {
           name: 'isolated',
           include: FILES.filter((file) => !sharing.includes(file)),
-          exclude: [BROWSERS, ...AT_TERMINALS],
+          exclude: [BROWSERS, ...WHOLE_PROGRAMS],
         },
       },
-      { extends: true, test: { name: 'terminal', include: AT_TERMINALS } },
+      { extends: true, test: { name: 'programs', include: WHOLE_PROGRAMS } },
       { extends: true, test: { name: 'page', include: [BROWSERS] } },
     ],
   },

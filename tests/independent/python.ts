@@ -45,6 +45,9 @@ export type Found = z.infer<typeof foundSchema>;
 /** What takes the rules: nobody else can tell, or tell alike, whether samples give pulls, and entries a summary. */
 export const BY_RULES: ReadonlySet<string> = new Set(['judged again', 'contents', 'completeness']);
 
+/** Each form's schema, as the program prints it. */
+const SCHEMAS = FORMS.map((form) => [`${form}.json`, JSON.stringify(schemaOf(form))] as const);
+
 interface Reader {
   readonly trust: TrustList;
   /** File of the checkpoint that the reader kept. */
@@ -57,7 +60,7 @@ export function verifiedByPython(paths: readonly string[], { trust, kept }: Read
   try {
     const schemas = join(folder, 'schemas');
     mkdirSync(schemas);
-    for (const form of FORMS) writeFileSync(join(schemas, `${form}.json`), JSON.stringify(schemaOf(form)));
+    for (const [name, text] of SCHEMAS) writeFileSync(join(schemas, name), text);
     const list = join(folder, 'trusted-keys.json');
     writeFileSync(list, JSON.stringify(trust));
     const options = kept === undefined ? [] : ['--kept', kept];

@@ -1,4 +1,5 @@
 """The part of JSON Schema (draft 2020-12) that the program's own schemas use. Any other keyword is an error here."""
+import functools
 import math
 import re
 
@@ -16,8 +17,13 @@ _TYPES = {
 _SAYS_NOTHING = {"$schema", "title", "description", "readOnly", "default", "format", "contentEncoding", "contentSchema"}
 
 
+@functools.cache
+def _compiled(pattern):
+    return re.compile(re.sub(r"(?<!\\)\$(?=$|\||\))", r"\\Z", pattern), re.ASCII)
+
+
 def _matches(pattern, text):
-    return re.search(re.sub(r"(?<!\\)\$(?=$|\||\))", r"\\Z", pattern), text, re.ASCII) is not None
+    return _compiled(pattern).search(text) is not None
 
 
 def _alike(one, other):
