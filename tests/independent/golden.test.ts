@@ -25,7 +25,11 @@ const missing = missingPython();
 
 /** What the second verifier says of each: those of the same options in one run. */
 function verifiedAll(folder: string, all: readonly Expected[]) {
-  const runs = Map.groupBy(all, ({ options }) => JSON.stringify([options.trust, options.kept]));
+  const runs = new Map<string, Expected[]>();
+  for (const one of all) {
+    const key = JSON.stringify([one.options.trust, one.options.kept]);
+    runs.set(key, [...(runs.get(key) ?? []), one]);
+  }
   const found = [...runs.values()].flatMap((run) => {
     const { trust = '', kept } = run[0]?.options ?? {};
     const list = orThrow(parseTrustList(readFileSync(join(folder, trust)), trust));
