@@ -4,7 +4,7 @@ import type { Problem } from '../problem.ts';
 import { order } from '../quantity/compare.ts';
 import { rounded } from '../quantity/rounded.ts';
 import { shownUnit, shownValue } from '../quantity/shown.ts';
-import { w } from '../words/catalogue.ts';
+import { plainFigure, w } from '../words/catalogue.ts';
 import { dueDate } from './fitness.ts';
 import { type Instrument, type OutOfTolerance, outOfToleranceSchema } from './instrument.ts';
 
@@ -129,7 +129,7 @@ export const unitOf = ({ quantity }: Instrument): 'N.m' | 'mm' => (quantity === 
 
 /** Four digits tell enough, and no needless zeros. */
 const significant = (value: number, unit: Refused['unit']) =>
-  String(Number(shownValue(value, unit).toPrecision(4)));
+  plainFigure(Number(shownValue(value, unit).toPrecision(4)));
 
 /** How far off it was, as words: "off by -1.1 N·m at 30 N·m". */
 export function offBy({ reading, error }: OutOfTolerance, unit: Refused['unit']): string {

@@ -19,7 +19,7 @@ import { detectorSettings } from '../pull/settings.ts';
 import { formatAngle } from '../quantity/angle.ts';
 import { briefFigure, shownFigure, shownUnit, shownUnits } from '../quantity/shown.ts';
 import { err, ok, type Result } from '../result.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { fixed, phrases, w } from '../words/catalogue.ts';
 import type { Decision } from './basis.ts';
 import { type Forecast, forecast } from './forecast.ts';
 import { type Circumstances, circumstancesOf, type Measured, measured, readingFor } from './measurement.ts';
@@ -148,7 +148,7 @@ function turnWords({ lowerDeg, upperDeg }: Turn, { thread }: Plug, judged: boole
   const { pitchMm } = plugJoint(thread);
   const crush = (deg: number) => {
     const mm = (deg / 360) * pitchMm;
-    return shownUnits().length === 'mm' ? mm.toFixed(2) : shownFigure(mm, 'mm');
+    return shownUnits().length === 'mm' ? fixed(mm, 2) : shownFigure(mm, 'mm');
   };
   const angle = w`${formatAngle(lowerDeg)} to ${formatAngle(upperDeg)}`;
   const way = w`${crush(lowerDeg)} to ${crush(upperDeg)} ${shownUnit('mm')}`;

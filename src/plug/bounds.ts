@@ -222,6 +222,6 @@ function hexBound({ thread }: Fit): Bound {
     usual: [diameterMm + 2, 1.8 * diameterMm],
     possible: [diameterMm, 2.5 * diameterMm],
     says: () =>
-      w`the hexagon of a plug with this thread is between ${diameterMm + 2} and ${Number((1.8 * diameterMm).toFixed(1))} mm wide`,
+      w`the hexagon of a plug with this thread is between ${diameterMm + 2} and ${rounded(1.8 * diameterMm, 1)} mm wide`,
   };
 }

@@ -1,3 +1,6 @@
+import { plainFigure } from '../words/catalogue.ts';
+import { rounded } from './rounded.ts';
+
 /** Units of a tightening angle by their UCUM codes: the degree and the whole turn. */
 export type AngleUnit = 'deg' | 'circ';
 
@@ -11,5 +14,5 @@ export function degrees(figure: number, unit: AngleUnit): number {
 
 /** `180°`, `22.5°`. */
 export function formatAngle(deg: number): string {
-  return `${Number(deg.toFixed(1))}°`;
+  return `${plainFigure(rounded(deg, 1))}°`;
 }

@@ -1,3 +1,5 @@
+import { fixed } from '../words/catalogue.ts';
+
 /** Units of an electrode gap by their UCUM codes; `[mil_i]` is the thousandth of an inch (mil, thou). */
 export type LengthUnit = 'mm' | '[in_i]' | '[mil_i]';
 
@@ -15,5 +17,5 @@ export function millimetres(figure: number, unit: LengthUnit): number {
 
 /** `0.75 mm`. */
 export function formatGap(mm: number, decimals = 2): string {
-  return `${mm.toFixed(decimals)} mm`;
+  return `${fixed(mm, decimals)} mm`;
 }

@@ -2,7 +2,9 @@
  * Figures in the units that the shop reads. Everything is measured, judged and kept in N·m and mm; a reader's units are a scope
  * around the making of a text, like the reader's language (`src/words/catalogue.ts`).
  */
+import { fixed, plainFigure } from '../words/catalogue.ts';
 import { type LengthUnit, millimetres } from './length.ts';
+import { rounded } from './rounded.ts';
 import { fromNewtonMetres, type TorqueUnit } from './torque.ts';
 
 export const SHOWN_TORQUE = ['N.m', '[ft_i].[lbf_av]'] as const satisfies readonly TorqueUnit[];
@@ -59,8 +61,7 @@ export const shownValue = (value: number, unit: Measured): number =>
 
 /** Without its unit: `25.00`, `0.750`; never a zero with a minus sign. */
 export function shownFigure(value: number, unit: Measured): string {
-  const text = shownValue(value, unit).toFixed(shownDecimals(unit));
-  return Number(text) === 0 ? text.replace('-', '') : text;
+  return fixed(shownValue(value, unit), shownDecimals(unit));
 }
 
 /** A limit of a window, without its unit, rounded into the window, so that nothing reads as inside that lies outside. */
@@ -71,15 +72,15 @@ export function shownLimit(value: number, unit: Measured, which: 'lower' | 'uppe
   const nearest = Math.round(exact);
   const inward = which === 'lower' ? Math.ceil(exact) : Math.floor(exact);
   const whole = Math.abs(exact - nearest) < 1e-6 ? nearest : inward;
-  return (whole / steps).toFixed(shownDecimals(unit));
+  return fixed(whole / steps, shownDecimals(unit));
 }
 
 /** The same without needless zeros: `25`, `0.75`. */
 export const briefFigure = (value: number, unit: Measured): string =>
-  String(Number(shownFigure(value, unit)));
+  plainFigure(rounded(shownValue(value, unit), shownDecimals(unit)));
 
 /** A torque to a tenth, as tables have it, without needless zeros: `20`, `22.1`. */
-export const roughTorque = (nm: number): string => String(Number(shownValue(nm, 'N.m').toFixed(1)));
+export const roughTorque = (nm: number): string => plainFigure(rounded(shownValue(nm, 'N.m'), 1));
 
 /** `25.00 N·m`, `18.44 lbf·ft`. */
 export const torqueText = (nm: number): string => `${shownFigure(nm, 'N.m')} ${shownUnit('N.m')}`;

@@ -1,3 +1,5 @@
+import { fixed } from '../words/catalogue.ts';
+
 /** Units of torque by their UCUM codes. Torque never becomes energy, although both are newton times metre. */
 export type TorqueUnit = 'N.m' | '[ft_i].[lbf_av]' | '[in_i].[lbf_av]' | 'kgf.m' | 'kgf.cm';
 
@@ -26,5 +28,5 @@ export function fromNewtonMetres(nm: number, unit: TorqueUnit): number {
 
 /** `25.00 N·m`. */
 export function formatTorque(nm: number, decimals = 2): string {
-  return `${nm.toFixed(decimals)} N·m`;
+  return `${fixed(nm, decimals)} N·m`;
 }

@@ -2,7 +2,7 @@
 
 import type { CalibrationRole } from '../audit/calibrations.ts';
 import { type CertificateLines, firstBeyond, type NominalLine } from '../audit/certificate-line.ts';
-import { phrases, plural, w } from '../words/catalogue.ts';
+import { fixed, phrases, plural, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, type Unit } from './figures.ts';
 import type { Part } from './paper.ts';
@@ -138,7 +138,7 @@ function until({ from, to }: CertificateLines, due: string | null): string {
 function fitWords({ drift, periods }: NominalLine): readonly string[] {
   const { fit, chiSquare, spare, n } = drift;
   const freedom = plural(spare, { one: '# degree of freedom', other: '# degrees of freedom' });
-  const test = w`chi-square ${chiSquare.toFixed(1)}, ${freedom}`;
+  const test = w`chi-square ${fixed(chiSquare, 1)}, ${freedom}`;
   const adjustments = periods.length - 1;
   const adjusted =
     adjustments > 0

@@ -4,7 +4,7 @@ import type { WrenchDrift } from '../audit/drift.ts';
 import type { DriftFinding } from '../audit/drift-finding.ts';
 import { marksOf } from '../job/proof.ts';
 import type { Problem } from '../problem.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { fixed, phrases, w } from '../words/catalogue.ts';
 import { certificateParts } from './certificate-lines.ts';
 import { certificatesChart } from './charts/certificates-chart.ts';
 import type { Chart } from './charts/chart.ts';
@@ -114,8 +114,8 @@ const lostPart = (lost: readonly string[]): readonly Part[] =>
 function pullWords(wrench: WrenchDrift, due: string | null): readonly string[] {
   const { days, drift, isTrend, permissiblePercent, errorPercent, shiftedSince, outsideOn, warn } = wrench;
   const perYear = DAYS_IN_YEAR * drift.perDay;
-  const slope = w`${signed(perYear)} % a year (standard uncertainty ${(DAYS_IN_YEAR * drift.perDayUncertainty).toFixed(2)})`;
-  const permitted = w`the ${permissiblePercent.toFixed(1)} % permitted`;
+  const slope = w`${signed(perYear)} % a year (standard uncertainty ${fixed(DAYS_IN_YEAR * drift.perDayUncertainty, 2)})`;
+  const permitted = w`the ${fixed(permissiblePercent, 1)} % permitted`;
   return [
     w`${days.reduce((sum, { pulls }) => sum + pulls, 0)} first pulls on ${days.length} days of use since ${days[0]?.day ?? '-'}.`,
     isTrend ? w`Trend: ${slope}.` : w`No trend beyond chance: ${slope}.`,
@@ -159,5 +159,5 @@ function pullChart({ chart, days }: WrenchDrift, name: string, last: number): Ch
 }
 
 const unitOf = ({ quantity }: DriftFinding['instrument']): Unit => (quantity === 'torque' ? 'N.m' : 'mm');
-const signed = (value: number) => `${value > 0 ? '+' : ''}${value.toFixed(2)}`;
+const signed = (value: number) => `${value > 0 ? '+' : ''}${fixed(value, 2)}`;
 const nothingFrom = ({ message, next }: Problem) => w`Nothing to say: ${message}. ${next}`;

@@ -9,7 +9,7 @@ import { statementOf, takenBackIn } from '../job/statements.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import type { Pull } from '../pull/pull.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { fixed, phrases, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { gapText, torqueText, utc, withUnit } from './figures.ts';
 import { DAMAGE_WORDS, THREAD_WORDS } from './plug-words.ts';
@@ -175,7 +175,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'tool-lost':
       return w`Link to ${event.tool} lost: ${linkEndText(event)}.`;
     case 'readings-missed':
-      return w`Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${MISS_WORDS[event.reason]}.`;
+      return w`Readings of ${event.tool} missed for ${fixed((event.toUs - event.fromUs) / 1e6, 2)} s: ${MISS_WORDS[event.reason]}.`;
     case 'value-stored':
       return w`${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
     case 'device-refused':

@@ -1,4 +1,5 @@
 import { shownDecimals, shownFigure, shownUnit, shownValue } from '../quantity/shown.ts';
+import { fixed, inWriting } from '../words/catalogue.ts';
 
 /** Decimals of what is read in one unit everywhere; the record keeps every digit. */
 const DECIMALS = { '%': 2, deg: 1 } as const;
@@ -25,7 +26,7 @@ const inItsUnit = (value: number, unit: Unit): number => (isShown(unit) ? shownV
 
 /** A figure without its unit. Absurdly large ones, which only a damaged tool sends, in powers of ten. */
 export function figure(value: number, unit: Unit): string {
-  if (Math.abs(value) >= 1e6) return inItsUnit(value, unit).toExponential(3);
+  if (Math.abs(value) >= 1e6) return inWriting(inItsUnit(value, unit).toExponential(3));
   return isShown(unit) ? shownFigure(value, unit) : written(value, unit);
 }
 
@@ -51,22 +52,18 @@ function bound(value: number, unit: Unit, rounded: (steps: number) => number): s
 
 /** A number that is in its unit already. */
 function written(number: number, unit: Unit): string {
-  if (Math.abs(number) >= 1e6) return number.toExponential(3);
-  return withoutMinusZero(number.toFixed(decimalsOf(unit)));
+  if (Math.abs(number) >= 1e6) return inWriting(number.toExponential(3));
+  return fixed(number, decimalsOf(unit));
 }
 
 /** A probability, never printed as a certainty. */
 export function percent(probability: number): string {
-  if (probability >= 0.9995) return '> 99.9 %';
-  if (probability < 0.0005) return '< 0.1 %';
-  return `${(probability * 100).toFixed(1)} %`;
+  if (probability >= 0.9995) return `> ${fixed(99.9, 1)} %`;
+  if (probability < 0.0005) return `< ${fixed(0.1, 1)} %`;
+  return `${fixed(probability * 100, 1)} %`;
 }
 
 /** `2025-11-25 09:40:12 UTC` from the ISO time of a log entry. */
 export function utc(at: string): string {
   return `${at.slice(0, 10)} ${at.slice(11, 19)} UTC`;
-}
-
-function withoutMinusZero(text: string): string {
-  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }

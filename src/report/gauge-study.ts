@@ -3,7 +3,7 @@
 import { type AverageRange, averageRange } from '../statistics/average-range.ts';
 import type { GaugeResult, GaugeStudy } from '../statistics/gauge-study.ts';
 import { type GaugeVariance, gaugeVariance } from '../statistics/gauge-variance.ts';
-import { w } from '../words/catalogue.ts';
+import { fixed, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { UNIT_TEXT, type Unit } from './figures.ts';
 
@@ -48,7 +48,7 @@ function varianceLines({
   const test =
     interactionTest === null
       ? ''
-      : ` ${w`Interaction: F ${interactionTest.f.toFixed(3)}, p ${interactionTest.p.toFixed(3)}.`}`;
+      : ` ${w`Interaction: F ${fixed(interactionTest.f, 3)}, p ${fixed(interactionTest.p, 3)}.`}`;
   const how = advised === 'pooled' ? w`interaction pooled into the error` : w`with interaction`;
   return [
     `${w`Analysis of variance, ${how}.`}${test}`,
@@ -59,7 +59,7 @@ function varianceLines({
 function resultLines(result: GaugeResult): readonly string[] {
   const { ev, av, interaction, grr, pv, tv, ndc } = result;
   const line = (name: string, { sigma, percent }: GaugeResult['ev']) =>
-    `  ${name.padEnd(26)} ${sixth(sigma).padStart(12)}  ${percent.toFixed(2).padStart(6)} %`;
+    `  ${name.padEnd(26)} ${sixth(sigma).padStart(12)}  ${fixed(percent, 2).padStart(6)} %`;
   return [
     line(w`repeatability (EV)`, ev),
     line(w`reproducibility (AV)`, av),
@@ -93,4 +93,4 @@ function judged(result: GaugeResult): string {
   }
 }
 
-const sixth = (value: number) => value.toFixed(6);
+const sixth = (value: number) => fixed(value, 6);

@@ -3,7 +3,7 @@ import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument, InstrumentInUse } from '../instrument/instrument.ts';
 import type { JobEventOf } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { phrases, plainFigure, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { promiseWords, SOURCE_WORD } from './words/index.ts';
 
@@ -27,7 +27,7 @@ export function instrumentRows(state: JobState, entries: readonly LogEntry[]): I
       id: instrument.id,
       measures: instrument.quantity === 'torque' ? w`torque` : w`gap`,
       serial: clean(instrument.serial ?? '') || w`not given`,
-      deviation: w`${deviationText(instrument)}; step ${`${instrument.resolution} ${unitOf(instrument)}`}`,
+      deviation: w`${deviationText(instrument)}; step ${`${plainFigure(instrument.resolution)} ${unitOf(instrument)}`}`,
       basis: clean(basisText(instrument)),
       device: differing(joined.map(deviceText)) || w`never joined`,
       link: differing(joined.map(linkText)) || w`none`,
@@ -44,7 +44,7 @@ function deviationText(instrument: Instrument): string {
   if (deviation === undefined) return w`none listed`;
   return deviation.kind === 'relative'
     ? w`±${deviation.percent} % of the reading`
-    : `±${deviation.amount} ${unitOf(instrument)}`;
+    : `±${plainFigure(deviation.amount)} ${unitOf(instrument)}`;
 }
 
 /** The certificate, where there is one; it goes before the promise of the maker. */

@@ -13,7 +13,7 @@ import { withoutPhoneNumbers } from '../personal.ts';
 import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
 import { shopPercent } from '../plug/tightening.ts';
 import { SI, shownUnits } from '../quantity/shown.ts';
-import { phrases, spokenLanguage, w } from '../words/catalogue.ts';
+import { fixed, phrases, spokenLanguage, w } from '../words/catalogue.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, type CylinderRow, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
@@ -329,7 +329,7 @@ const SOURCE_KIND = phrases({
 /** How an adapter changes what the wrench shows. */
 function adapterText(adapter: Adapter): string {
   const { armMm, offsetMm, angleDeg } = adapter;
-  const gain = leverage(crowfootOf(adapter)).toFixed(3);
+  const gain = fixed(leverage(crowfootOf(adapter)), 3);
   return w`hand at ${armMm} mm, offset ${offsetMm} mm at ${angleDeg}°: the plug sees ${gain} times what the wrench shows`;
 }
 

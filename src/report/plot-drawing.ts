@@ -1,6 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
 import { shownUnit } from '../quantity/shown.ts';
-import { w } from '../words/catalogue.ts';
+import { fixed, w } from '../words/catalogue.ts';
 import type { Box } from './charts/pen.ts';
 import type { ReportModel } from './model.ts';
 import { type Ground, ground, type PullShape, pullShape } from './plot.ts';
@@ -124,7 +124,7 @@ function strip(sheet: Sheet, pull: PullPlot, scale: TorqueScale, box: Box): void
   const { x, width } = box;
   ink(sheet, String(pull.pull), { x: x + 5, y: box.y - 8.3, width: width - 4.5, size: 6, lines: 1 });
   const small = { size: SMALL, lines: 1, align: 'centre' } as const;
-  const seconds = `${(shape.spanMs / 1000).toFixed(1)} s`;
+  const seconds = `${fixed(shape.spanMs / 1000, 1)} s`;
   ink(sheet, seconds, { ...small, x: x - 1, y: box.y + box.height + 1.5, width: width + 2, colour: GREY });
   if (pull.trace === null) ink(sheet, w`none`, { ...small, x, y: box.y + box.height - 9, width });
 }

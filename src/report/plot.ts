@@ -1,5 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
 import { shownValue } from '../quantity/shown.ts';
+import { fixed, inWriting } from '../words/catalogue.ts';
 import type { Box } from './charts/pen.ts';
 import { roundStep, ticks } from './charts/scale.ts';
 import type { PullPlot, TorqueScale, Trace } from './plots.ts';
@@ -121,8 +122,8 @@ function usable(trace: Trace | null): readonly { readonly tMs: number; readonly 
 
 /** A figure beside the axis, with as many decimals as steps of this size need. */
 function tickText(value: number, step: number): string {
-  if (step >= 1e6) return value.toExponential(0);
-  return value.toFixed(Math.min(Math.max(0, -Math.floor(Math.log10(step))), 6));
+  if (step >= 1e6) return inWriting(value.toExponential(0));
+  return fixed(value, Math.min(Math.max(0, -Math.floor(Math.log10(step))), 6));
 }
 
 function clamp(value: number, low: number, high: number): number {

@@ -1,6 +1,6 @@
 import type { CylinderState, JobState, TorqueAttempt } from '../job/state.ts';
 import { snugOf } from '../pull/snug.ts';
-import { w } from '../words/catalogue.ts';
+import { fixed, w } from '../words/catalogue.ts';
 import { torqueText } from './figures.ts';
 import { cylinderVerdict, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 import { KIND_WORDS } from './words/index.ts';
@@ -133,7 +133,7 @@ function snugMs({ pull }: TorqueAttempt, trace: Trace | undefined): number | nul
 function inWords({ pull, kind, judgement }: TorqueAttempt): string {
   const { peakNm, peakUs, startUs, releaseNm } = pull;
   const release = releaseNm === null ? w`no release` : w`first release ${torqueText(releaseNm)}`;
-  const after = ((peakUs - startUs) / 1e6).toFixed(2);
+  const after = fixed((peakUs - startUs) / 1e6, 2);
   return w`Pull ${pull.pull}, ${KIND_WORDS[kind]}, ${VERDICT_WORD[verdictOf(judgement)]}: peak ${torqueText(peakNm)} after ${after} s, ${release}.`;
 }
 

@@ -4,7 +4,7 @@ import type { ProcessRow } from '../audit/attempt.ts';
 import { type ProcessGroup, valuesOf } from '../audit/capability.ts';
 import { ok, type Result } from '../result.ts';
 import { individualsChart, individualsLimits } from '../statistics/individuals.ts';
-import { w } from '../words/catalogue.ts';
+import { fixed, w } from '../words/catalogue.ts';
 import type { Chart } from './charts/chart.ts';
 import { individualsDrawing, rangesDrawing } from './charts/control.ts';
 import { controlChart } from './charts/control-chart.ts';
@@ -68,15 +68,15 @@ function statusOf(group: ProcessGroup): Paper['status'] {
   if (stability?.unstable === true)
     return {
       word: w`NOT STABLE`,
-      text: w`${stability.signals} signals, where chance would give ${stability.byChance.toFixed(1)}: no index can say what this process will do. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+      text: w`${stability.signals} signals, where chance would give ${fixed(stability.byChance, 1)}: no index can say what this process will do. Cpk ${fixed(cpk.value, 2)}, ${index}.`,
     };
   if (normality.excluded)
     return {
       word: w`NOT NORMAL`,
-      text: w`The readings do not lie in one normal distribution: no index can say what share of them is outside. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+      text: w`The readings do not lie in one normal distribution: no index can say what share of them is outside. Cpk ${fixed(cpk.value, 2)}, ${index}.`,
     };
   return {
-    word: `Cpk ${cpk.value.toFixed(2)}`,
+    word: `Cpk ${fixed(cpk.value, 2)}`,
     text: w`${index}. It holds for a stable process with nearly normal readings.`,
   };
 }

@@ -6,7 +6,7 @@ import { shownLimit } from '../quantity/shown.ts';
 import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
 import type { Proportion } from '../statistics/proportion.ts';
 import type { Stability } from '../statistics/run-rules.ts';
-import { phrases, plural, w } from '../words/catalogue.ts';
+import { fixed, phrases, plural, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure, percent, UNIT_TEXT, type Unit, withUnit } from './figures.ts';
 import { VERDICT_WORD } from './verdict.ts';
@@ -66,15 +66,15 @@ export function groupRow(group: ProcessGroup): readonly string[] {
     String(process.n),
     orDash(process.mean, (value) => figure(value, unit)),
     orDash(process.standardDeviation, (value) => figure(value, unit)),
-    first?.cp == null ? '-' : first.cp.value.toFixed(2),
-    first === null ? '-' : `${first.cpk.value.toFixed(2)}${doubtMark(first)}`,
+    first?.cp == null ? '-' : fixed(first.cp.value, 2),
+    first === null ? '-' : `${fixed(first.cpk.value, 2)}${doubtMark(first)}`,
     first === null ? '-' : interval(first.cpk),
     orDash(group.notOkFirst.share, percentOf),
     orDash(group.notOkAtWorst.share, percentOf),
     String(leftOutCount(group)),
     String(product.n),
     orDash(group.notProven.share, percentOf),
-    last === null ? '-' : `${last.ppk.value.toFixed(2)}${doubtMark(last)}`,
+    last === null ? '-' : `${fixed(last.ppk.value, 2)}${doubtMark(last)}`,
   ];
 }
 
@@ -168,7 +168,7 @@ function seriesLines(series: Series | ProcessSeries, unit: Unit): readonly strin
   if (!isComputed(capability)) return [`${moments}.`, w`No indices: ${capability.message}.`];
   const { cp, cpk, pp, ppk, fewerThanUsual, coarse, sigmaWithin } = capability;
   const pair = (name: string, one: Estimate | null) =>
-    one === null ? '' : `${name} ${one.value.toFixed(2)} (${interval(one)})`;
+    one === null ? '' : `${name} ${fixed(one.value, 2)} (${interval(one)})`;
   return [
     `${moments}.`,
     `${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; ${w`95 % intervals.`}`,
@@ -183,9 +183,9 @@ function seriesLines(series: Series | ProcessSeries, unit: Unit): readonly strin
 function outsideText({ outside, expectedPercent, normality, coarse }: Capability): string {
   const seen = w`Outside the limits: seen ${shareText(outside)}`;
   if (!normality.excluded)
-    return w`${seen}; a normal distribution would have ${expectedPercent.total.toFixed(3)} %.`;
+    return w`${seen}; a normal distribution would have ${fixed(expectedPercent.total, 3)} %.`;
   const why = coarse === null ? notNormal() : w`NOT NORMAL`;
-  return w`${seen}. ${why} (Anderson-Darling ${normality.statistic.toFixed(1)}; normal readings exceed ${normality.limit} once in 200 times). No expected share is given, and the indices do not hold.`;
+  return w`${seen}. ${why} (Anderson-Darling ${fixed(normality.statistic, 1)}; normal readings exceed ${normality.limit} once in 200 times). No expected share is given, and the indices do not hold.`;
 }
 
 const notNormal = () =>
@@ -193,8 +193,8 @@ const notNormal = () =>
 
 const stabilityText = ({ signals, readings, byChance, unstable }: Stability) =>
   unstable
-    ? w`NOT STABLE: ${signals} of ${readings} readings break a rule of the control chart; about ${byChance.toFixed(1)} would by chance.`
-    : w`Stable: ${signals} of ${readings} readings break a rule of the control chart; about ${byChance.toFixed(1)} would by chance.`;
+    ? w`NOT STABLE: ${signals} of ${readings} readings break a rule of the control chart; about ${fixed(byChance, 1)} would by chance.`
+    : w`Stable: ${signals} of ${readings} readings break a rule of the control chart; about ${fixed(byChance, 1)} would by chance.`;
 
 /** An instrument should tell at least five values apart within the spread: common practice. */
 export const coarseText = ({ values, step }: Coarse, unit: Unit) =>
@@ -202,7 +202,7 @@ export const coarseText = ({ values, step }: Coarse, unit: Unit) =>
 
 const leftOutCount = ({ leftOut }: ProcessGroup) =>
   leftOut.cut + leftOut.saturated + leftOut.undecided + leftOut.bounded;
-export const interval = ({ from, to }: Estimate) => w`${from.toFixed(2)} to ${to.toFixed(2)}`;
+export const interval = ({ from, to }: Estimate) => w`${fixed(from, 2)} to ${fixed(to, 2)}`;
 /** A share of what was counted; unlike a probability it can be none or all. */
 const percentOf = (share: number) => (share === 0 || share === 1 ? `${100 * share} %` : percent(share));
 const orDash = (value: number | null, text: (value: number) => string) =>

@@ -4,8 +4,8 @@ import type { JobState } from '../job/state.ts';
 import type { Advice } from '../pull/coaching.ts';
 import { shownUnit } from '../quantity/shown.ts';
 import { placementText } from '../report/words/index.ts';
-import { w } from '../words/catalogue.ts';
-import { capital, fixed, roughTorque } from './words.ts';
+import { fixed, w } from '../words/catalogue.ts';
+import { capital, roughTorque } from './words.ts';
 
 export function adviceText({ kind, figure, limit }: Advice): string {
   const whole = fixed(figure, 0);

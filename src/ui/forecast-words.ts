@@ -1,8 +1,8 @@
 /** What is said before the first pull of what the wrench can prove. None of it is a verdict. */
 import { type Forecast, MODEL_PULLS } from '../job/forecast.ts';
 import { shownUnit, torqueText } from '../quantity/shown.ts';
-import { w } from '../words/catalogue.ts';
-import { fixed, rangeFigures } from './words.ts';
+import { fixed, plainFigure, w } from '../words/catalogue.ts';
+import { rangeFigures } from './words.ts';
 
 type OfReadings = Forecast & { readonly kind: 'readings' };
 
@@ -53,6 +53,6 @@ export const forecastText = (forecast: Forecast): string =>
 const range = ({ lowerNm, upperNm }: OfReadings): string =>
   `${rangeFigures(lowerNm, upperNm, 'N.m')} ${shownUnit('N.m')}`;
 /** To two digits: the rate is an estimate. */
-const rate = ({ perSecond }: OfReadings): string => String(Number(perSecond.toPrecision(2)));
+const rate = ({ perSecond }: OfReadings): string => plainFigure(Number(perSecond.toPrecision(2)));
 const lost = ({ lostShare }: OfReadings): string =>
   w`${fixed(100 * lostShare, 0)} % of its readings are lost`;

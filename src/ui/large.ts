@@ -6,7 +6,7 @@ import { turnSoFar } from '../job/turn.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { openItemText, turnVerdictText } from '../report/words/index.ts';
-import { w } from '../words/catalogue.ts';
+import { fixed, w } from '../words/catalogue.ts';
 import { dueCylinder, dueLine } from './due.ts';
 import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -19,7 +19,6 @@ import type { BenchView } from './view.ts';
 import {
   cautions,
   figure,
-  fixed,
   quantityWord,
   roughTorque,
   sideWords,

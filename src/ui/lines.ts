@@ -31,20 +31,12 @@ import {
   turnVerdictText,
   WIRE_WORDS,
 } from '../report/words/index.ts';
-import { w } from '../words/catalogue.ts';
+import { fixed, w } from '../words/catalogue.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
-import {
-  ANSWERS,
-  answerKeys,
-  fixed,
-  judgementParts,
-  quantityWord,
-  unitWord,
-  windowFigures,
-} from './words.ts';
+import { ANSWERS, answerKeys, judgementParts, quantityWord, unitWord, windowFigures } from './words.ts';
 
 /** The pieces of a line, each still as it came from outside. */
 type Pieces = readonly string[];

@@ -10,11 +10,11 @@ import { TABLE_THREADS } from '../plug/fit-words.ts';
 import type { TableView } from '../plug/plausibility.ts';
 import { shownValue } from '../quantity/shown.ts';
 import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from '../report/words/index.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { fixed, phrases, w } from '../words/catalogue.ts';
 import { forecastText } from './forecast-words.ts';
 import type { Glyphs } from './glyphs.ts';
 import { behindLabel, columnsOf, fill, printable } from './printable.ts';
-import { figure, fixed, rangeFigures, unitWord, verdictSpoken, windowFigures } from './words.ts';
+import { figure, rangeFigures, unitWord, verdictSpoken, windowFigures } from './words.ts';
 
 const LABEL = 16;
 const LONGEST = 200;
@@ -96,9 +96,9 @@ const fine = (value: number, { unit }: Window): string => fixed(shownValue(value
 
 /** Never a certainty: what rounds to it is told as less or more. */
 function percent(share: number): string {
-  if (share > 0 && share < 0.00005) return '<0.01 %';
-  if (share < 1 && share > 0.99995) return '>99.99 %';
-  return `${(100 * share).toFixed(2)} %`;
+  if (share > 0 && share < 0.00005) return `<${fixed(0.01, 2)} %`;
+  if (share < 1 && share > 0.99995) return `>${fixed(99.99, 2)} %`;
+  return `${fixed(100 * share, 2)} %`;
 }
 
 function ruleText(rule: DecisionRule): string {
@@ -166,7 +166,7 @@ function budgetLines(budget: Budget, ascii: boolean): string[] {
     DISTRIBUTION[row.distribution.kind],
     significant(row.sensitivity),
     significant(row.contribution),
-    `${(100 * row.share).toFixed(1)} %`,
+    `${fixed(100 * row.share, 1)} %`,
     row.degreesOfFreedom === Number.POSITIVE_INFINITY ? 'inf' : String(row.degreesOfFreedom),
     amountSourceWords(row.source),
   ]);
@@ -175,10 +175,10 @@ function budgetLines(budget: Budget, ascii: boolean): string[] {
   const table = all.map((cells) =>
     `  ${cells.map((cell, i) => fill(cell, widths[i] ?? 0, '')).join('  ')}`.trimEnd(),
   );
-  const nu = Number.isFinite(budget.degreesOfFreedom) ? budget.degreesOfFreedom.toFixed(1) : 'inf';
+  const nu = Number.isFinite(budget.degreesOfFreedom) ? fixed(budget.degreesOfFreedom, 1) : 'inf';
   return [
     ...table,
-    w`  combined u = ${significant(budget.standard)}, effective degrees of freedom ${nu}, k = ${budget.coverageFactor.toFixed(3)} (95 %), U = ${significant(budget.expanded)}`,
+    w`  combined u = ${significant(budget.standard)}, effective degrees of freedom ${nu}, k = ${fixed(budget.coverageFactor, 3)} (95 %), U = ${significant(budget.expanded)}`,
   ];
 }
 
@@ -186,7 +186,7 @@ function budgetLines(budget: Budget, ascii: boolean): string[] {
 function significant(value: number): string {
   if (value === 0) return '0';
   const decimals = Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value))));
-  return value.toFixed(Math.min(8, decimals));
+  return fixed(value, Math.min(8, decimals));
 }
 
 function tableLines(table: TableView | null, ascii: boolean): string[] {

@@ -34,7 +34,7 @@ import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { ThreadState } from '../plug/condition.ts';
 import { shownDecimals, shownFigure, shownLimit, shownUnit, shownValue } from '../quantity/shown.ts';
 import type { Quantity } from '../reading.ts';
-import { phrases, w } from '../words/catalogue.ts';
+import { fixed, phrases, w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import { KEY } from './key-table.ts';
 import { columnsOf } from './printable.ts';
@@ -192,12 +192,6 @@ export const quantityBrief = (quantity: Quantity): string =>
 
 /** The first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** A number with fixed decimals; a zero never carries a minus sign. */
-export function fixed(value: number, decimals: number): string {
-  const text = value.toFixed(decimals);
-  return Number(text) === 0 ? text.replace('-', '') : text;
-}
 
 /** A figure in the shop's unit without the unit: torque to 0.01 N·m, gap to 0.001 mm. */
 export const figure = (value: number, unit: Window['unit']): string => shownFigure(value, unit);

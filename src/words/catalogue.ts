@@ -54,7 +54,7 @@ export const spokenLanguage = (): string => reader.language;
 export function w(parts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
   const wording = reader === ENGLISH ? undefined : reader.wordingOf(keyOf(parts));
   return wording === undefined
-    ? parts.reduce((text, part, at) => `${text}${values[at - 1]}${part}`)
+    ? parts.reduce((text, part, at) => `${text}${inserted(values[at - 1])}${part}`)
     : filled(typeof wording === 'string' ? wording : wording.other, values);
 }
 
@@ -81,7 +81,7 @@ export function plural(count: number, english: { readonly one: string; readonly 
     typeof wording === 'string'
       ? wording
       : (wording[rulesOf(reader.language).select(count)] ?? wording.other);
-  return form.replaceAll('#', `${count}`);
+  return form.replaceAll('#', plainFigure(count));
 }
 
 /** A table of sentences without figures: each is looked up when it is read, so that a table may be made once. */
@@ -121,7 +121,36 @@ export function keyOf(parts: TemplateStringsArray): string {
 }
 
 const filled = (wording: string, values: readonly (string | number)[]): string =>
-  wording.replaceAll(/\{(\d+)\}/g, (_, at: string) => `${values[Number(at)]}`);
+  wording.replaceAll(/\{(\d+)\}/g, (_, at: string) => inserted(values[Number(at)]));
+
+const inserted = (value: string | number | undefined): string =>
+  typeof value === 'number' ? plainFigure(value) : `${value}`;
+
+/** A number with so many decimals and the decimal sign of the reader's language; never a zero with a minus sign. */
+export function fixed(value: number, decimals: number): string {
+  const digits = value.toFixed(decimals);
+  return inWriting(/^-0(\.0*)?$/.test(digits) ? digits.slice(1) : digits);
+}
+
+/** A number with as many decimals as it has, and the decimal sign of the reader's language. */
+export const plainFigure = (value: number): string => inWriting(`${value}`);
+
+/** Digits as programs write them, with the decimal sign of the reader's language. */
+export const inWriting = (digits: string): string =>
+  reader === ENGLISH ? digits : digits.replace('.', decimalSignOf(reader.language));
+
+const signs = new Map<string, string>();
+
+function decimalSignOf(language: string): string {
+  const own =
+    signs.get(language) ??
+    new Intl.NumberFormat(language, { numberingSystem: 'latn' })
+      .formatToParts(0.5)
+      .find(({ type }) => type === 'decimal')?.value ??
+    '.';
+  signs.set(language, own);
+  return own;
+}
 
 const rules = new Map<string, Intl.PluralRules>();
 

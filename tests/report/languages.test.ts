@@ -31,6 +31,8 @@ const drawnFor = async (audience: Audience, options = V8_WITH_REDO) =>
 const FACTS: readonly (string | RegExp)[] = [
   /N·m|mm|UTC|km|°|SHA-256|RFC|JOSE|QR|ILAC-G8|JCGM|VIN\b|OK\b|plugmark|\bU\b/,
   /\b[0-9a-f]{8}\b/,
+  // As the source prints them, and a version.
+  /0\.7-0\.8|M14x1\.25|1\.4\.2/,
   // What the fixture states of the signature.
   'the technician has no key of his own',
   'JOB-2041',

@@ -23,7 +23,7 @@ const SIZES = [
 
 /** Names, numbers of parts, units and keys. */
 const FACTS: readonly (string | RegExp)[] = [
-  /N·m|\bmm\b|M14|EX[ -]\d+|Example \w+|A\. Example|bay 2|Technician One|Enter|Esc|Ctrl/,
+  /N·m|\bmm\b|M14(x1\.25)?|\b1\.25\b|EX[ -]\d+|Example \w+|A\. Example|bay 2|Technician One|Enter|Esc|Ctrl/,
   // Tools by their names.
   /(?:wrench|gauge) [✓·✗]|with wrench/,
   // What the order says of its source.

@@ -86,6 +86,8 @@ function viewOf(shown: Shown) {
 const FACTS: readonly (string | RegExp)[] = [
   /\b(UTC|VIN|SHA-256|FILE|N·m|mm|km|vin)\b/,
   /(?<=\n)station(?=\n)/,
+  // As the source prints them.
+  /0\.7-0\.8|0\.7[28]|0\.003|M14x1\.25/,
   /\S+\.(record\.json|pdf|json)(\.\w+)?/,
   /\S+\/log\S*/,
   /(log|auditor)\.checkpoint/,

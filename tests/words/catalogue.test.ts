@@ -1,6 +1,6 @@
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { inLanguage, phrases, plural, spokenLanguage, w } from '../../src/words/catalogue.ts';
+import { fixed, inLanguage, phrases, plural, spokenLanguage, w } from '../../src/words/catalogue.ts';
 import { dictionaryOf } from '../../src/words/dictionaries.ts';
 import { PSEUDO, unspoken } from './pseudo.ts';
 import { sentencesIn } from './sentences.ts';
@@ -14,6 +14,12 @@ const german = dictionaryOf('de', [
 ]);
 
 describe('a sentence in the language of its reader', () => {
+  it('has figures as that language writes them, never a zero with a minus sign', () => {
+    const text = () => w`${0.75} ${fixed(25, 2)} ${fixed(-0.001, 2)} ${'M14x1.25'}`;
+    expect(text()).toBe('0.75 25.00 0.00 M14x1.25');
+    expect(inLanguage(german, text)).toBe('0,75 25,00 0,00 M14x1.25');
+  });
+
   it('is English where nobody asked for another language', () => {
     expect(w`${3} of ${8} done.`).toBe('3 of 8 done.');
     expect(spokenLanguage()).toBe('en');
@@ -90,8 +96,8 @@ describe('the sentences of a source', () => {
 
 describe('the language that marks', () => {
   it('shows what nobody looked up', () => {
-    const text = inLanguage(PSEUDO, () => `${w`The gap of ${'Z4'} is`} open 0.75 mm`);
-    expect(text).toBe('⟦The gap of ⟧Z4⟦ is⟧ open 0.75 mm');
+    const text = inLanguage(PSEUDO, () => `${w`The gap of ${'Z4'} is`} open ${fixed(0.75, 2)} mm`);
+    expect(text).toBe('⟦The gap of ⟧Z4⟦ is⟧ open 0,75 mm');
     expect(unspoken(text, ['mm', /Z\d/])).toEqual(['open']);
   });
 });

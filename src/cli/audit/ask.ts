@@ -12,7 +12,7 @@ import type { Column } from '../../report/rows.ts';
 import { rowsCsv } from '../../report/rows-csv.ts';
 import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
 import { noted } from '../../report/words/index.ts';
-import { ENGLISH, inLanguage, plural, w } from '../../words/catalogue.ts';
+import { ENGLISH, fixed, inLanguage, plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -219,7 +219,7 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
 function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {
   const value = valueSi ?? readingSi;
   if (value === null) return '-';
-  return quantity === 'torque' ? `${value.toFixed(2)} N·m` : `${value.toFixed(3)} mm`;
+  return quantity === 'torque' ? `${fixed(value, 2)} N·m` : `${fixed(value, 3)} mm`;
 }
 
 function problem(where: string, message: string, next: string): ProblemError {

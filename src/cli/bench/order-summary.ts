@@ -17,7 +17,7 @@ import { orThrow } from '../../result.ts';
 import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
 import { behindLabel } from '../../ui/printable.ts';
 import { rangeFigures, unitWord, windowFigures } from '../../ui/words.ts';
-import { plural, w } from '../../words/catalogue.ts';
+import { plainFigure, plural, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { LABEL } from '../terminal/wrapped.ts';
 import { windowText } from './window.ts';
@@ -65,7 +65,7 @@ function deviationText(amount: number | undefined, quantity: Quantity, glyphs: G
 }
 
 /** As it was stated, or to three digits in another unit. */
-const roughly = (value: number): string => String(Number(value.toPrecision(3)));
+const roughly = (value: number): string => plainFigure(Number(value.toPrecision(3)));
 
 /** The windows that the job would be judged by: the torque as `plugmark window` has it, then the gap, then the notes. */
 export function windowRows(

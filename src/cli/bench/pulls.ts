@@ -7,7 +7,7 @@ import { newtonMetres, type TorqueUnit } from '../../quantity/torque.ts';
 import { orThrow } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
 import { traceRows } from '../../ui/trace.ts';
-import { phrases, plural, w } from '../../words/catalogue.ts';
+import { fixed, phrases, plural, w } from '../../words/catalogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
@@ -68,7 +68,7 @@ export function traceIn(bytes: Uint8Array, file: string, options: TraceOptions):
 /** The report for people. */
 export function reportLines(report: PullsReport, trace: TraceColumns, ascii: boolean): string[] {
   const { file, samples, durationS, startNm, gaps, pulls: found } = report;
-  const head = w`${safeLine(file)}: ${samples} samples in ${durationS.toFixed(3)} s, ${plural(found.length, { one: '# pull', other: '# pulls' })} above ${startNm.toFixed(2)} N·m`;
+  const head = w`${safeLine(file)}: ${samples} samples in ${fixed(durationS, 3)} s, ${plural(found.length, { one: '# pull', other: '# pulls' })} above ${fixed(startNm, 2)} N·m`;
   const missing = gaps.slice(0, 5).map(({ row, why }) => w`  row ${row}: ${why}`);
   const more = gaps.length > 5 ? [w`  and ${gaps.length - 5} more rows like these`] : [];
   const drawn = found.flatMap((pull) => ['', ...pullLines(pull), ...plot(pull, trace, ascii)]);
@@ -79,9 +79,9 @@ type ReportedPull = PullsReport['pulls'][number];
 
 function pullLines(pull: ReportedPull): string[] {
   const { peakNm, peakStandardNm, releaseNm, dropShare, riseMs, turn, seating, saturated, cut } = pull;
-  const seconds = (us: number) => (us / 1e6).toFixed(3);
+  const seconds = (us: number) => fixed(us / 1e6, 3);
   const release = {
-    seen: w`click ${(releaseNm ?? 0).toFixed(2)} N·m, fell by ${(100 * (dropShare ?? 0)).toFixed(0)} %`,
+    seen: w`click ${fixed(releaseNm ?? 0, 2)} N·m, fell by ${fixed(100 * (dropShare ?? 0), 0)} %`,
     none: w`no click`,
     'not-visible': w`a click could not be seen`,
   }[pull.release];
@@ -91,12 +91,12 @@ function pullLines(pull: ReportedPull): string[] {
     ...(pull.zeroSettled || pull.stream === 'maxima' ? [] : [w`the zero was not settled`]),
   ];
   return [
-    w`pull ${pull.pull}: peak ${peakNm.toFixed(2)} N·m (u = ${peakStandardNm.toFixed(3)}) at ${seconds(pull.peakUs)} s; ${release}`,
-    w`  from ${seconds(pull.startUs)} to ${seconds(pull.endUs)} s, rise ${riseMs.toFixed(0)} ms, highest reading ${pull.highestNm.toFixed(2)} N·m, zero ${pull.zeroNm.toFixed(3)} N·m, noise ${pull.noiseNm.toFixed(3)} N·m`,
+    w`pull ${pull.pull}: peak ${fixed(peakNm, 2)} N·m (u = ${fixed(peakStandardNm, 3)}) at ${seconds(pull.peakUs)} s; ${release}`,
+    w`  from ${seconds(pull.startUs)} to ${seconds(pull.endUs)} s, rise ${fixed(riseMs, 0)} ms, highest reading ${fixed(pull.highestNm, 2)} N·m, zero ${fixed(pull.zeroNm, 3)} N·m, noise ${fixed(pull.noiseNm, 3)} N·m`,
     ...(turn === null
       ? []
       : [
-          w`  turned ${turn.startToPeakDeg.toFixed(1)}° to the peak, ${turn.from10PercentDeg.toFixed(1)}° of it from 10 %; work ${turn.workJ.toFixed(2)} J`,
+          w`  turned ${fixed(turn.startToPeakDeg, 1)}° to the peak, ${fixed(turn.from10PercentDeg, 1)}° of it from 10 %; work ${fixed(turn.workJ, 2)} J`,
         ]),
     ...(seating === null ? [] : [w`  by its angle: ${SEATED[seating]}`]),
     ...notes.map((note) => w`  note: ${note}`),
@@ -134,7 +134,7 @@ function plot(pull: ReportedPull, { atUs, nm }: TraceColumns, ascii: boolean): s
   if (pull.releaseUs !== null) mark(pull.releaseUs, 'c');
   const label = (text: string) => text.padStart(8);
   return [
-    ...rows.map((row, i) => `${label(i === 0 ? pull.peakNm.toFixed(2) : '')} |${row}`),
+    ...rows.map((row, i) => `${label(i === 0 ? fixed(pull.peakNm, 2) : '')} |${row}`),
     `${label('0.00')} +${'-'.repeat(COLUMNS)}`,
     `${label('')}  ${marks.join('').trimEnd()}   ${pull.releaseUs === null ? w`P peak` : w`P peak, c click`}`,
   ];

@@ -7,7 +7,7 @@ import type { Profile } from '../../../drivers/profile/schema.ts';
 import { ProblemError } from '../../problem.ts';
 import { scaled } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
-import { w } from '../../words/catalogue.ts';
+import { fixed, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { checkedProfile } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -117,7 +117,7 @@ function frameLines(
 
 function amount(profile: Profile, counts: number): string {
   const decimals = Math.max(0, -exponentOf(profile));
-  return w`${amountOf(profile, counts).toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
+  return w`${fixed(amountOf(profile, counts), Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
 }
 
 /** In N·m or mm. */

@@ -9,7 +9,7 @@ import { averageRange } from '../../statistics/average-range.ts';
 import type { GaugeResult } from '../../statistics/gauge-study.ts';
 import { gaugeVariance } from '../../statistics/gauge-variance.ts';
 import type { StudyMethod, StudyResult, StudyView } from '../../ui/study-view.ts';
-import { w } from '../../words/catalogue.ts';
+import { fixed, w } from '../../words/catalogue.ts';
 
 /** What does not change while a study is worked on. */
 export interface StudyAbout {
@@ -106,10 +106,10 @@ function valuesOf(result: GaugeResult): NonNullable<StudyMethod['values']> {
     variations: [
       ...named.map(([name, variation]) => ({
         name,
-        sigma: variation === null ? '-' : variation.sigma.toFixed(5),
-        percent: variation === null ? '' : `${variation.percent.toFixed(1)} %`,
+        sigma: variation === null ? '-' : fixed(variation.sigma, 5),
+        percent: variation === null ? '' : `${fixed(variation.percent, 1)} %`,
       })),
-      { name: w`total (TV)`, sigma: tv.toFixed(5), percent: '' },
+      { name: w`total (TV)`, sigma: fixed(tv, 5), percent: '' },
     ],
     categories: ndc === null ? '-' : String(ndc),
     grade: studyGrade(result),

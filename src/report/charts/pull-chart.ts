@@ -2,7 +2,7 @@
 
 import type { Window } from '../../metrology/judgement.ts';
 import { shownLimit, shownUnit, shownValue } from '../../quantity/shown.ts';
-import { w } from '../../words/catalogue.ts';
+import { fixed, w } from '../../words/catalogue.ts';
 import { figure } from '../figures.ts';
 import { pullShape } from '../plot.ts';
 import type { PullPlot, TorqueScale } from '../plots.ts';
@@ -99,5 +99,5 @@ function draw({ plot, scale, window }: PullToDraw, pen: Pen, box: Box): void {
     pen.text(x, top - pen.letter / 2, w`snug point`, 'middle');
   }
   const legend = w`hatched: guard band, where a reading proves nothing; between: accepted`;
-  below(pen, frame, { first: '0 s', last: `${(shape.spanMs / 1000).toFixed(2)} s`, legend });
+  below(pen, frame, { first: '0 s', last: `${fixed(shape.spanMs / 1000, 2)} s`, legend });
 }

@@ -1,7 +1,7 @@
 /** What the gap of a plug asks for next. */
 import type { GapStep, Replacement } from '../../plug/gap.ts';
 import { gapText, shownUnits } from '../../quantity/shown.ts';
-import { w } from '../../words/catalogue.ts';
+import { fixed, w } from '../../words/catalogue.ts';
 
 export const REPLACEMENT_WORDS: {
   readonly [R in Replacement['because']]: (replacement: Replacement) => string;
@@ -21,7 +21,7 @@ export const REPLACEMENT_WORDS: {
 
 /** A bend is told to a hundredth of a millimetre: no hand sets it finer. */
 const mm = (lengthMm = 0): string =>
-  shownUnits().length === 'mm' ? `${lengthMm.toFixed(2)} mm` : gapText(lengthMm);
+  shownUnits().length === 'mm' ? `${fixed(lengthMm, 2)} mm` : gapText(lengthMm);
 
 const barred = ({ bentMm }: Replacement, why: string): string =>
   bentMm === undefined ? why : w`it was bent, but ${why}`;

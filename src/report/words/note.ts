@@ -7,7 +7,7 @@ import type { Note } from '../../plug/note.ts';
 import { SOURCE_WORDS } from '../../plug/precedence.ts';
 import type { Specification } from '../../plug/specification.ts';
 import { roughTorque, shownUnit } from '../../quantity/shown.ts';
-import { w } from '../../words/catalogue.ts';
+import { fixed, w } from '../../words/catalogue.ts';
 
 /** The notes of an order: those on VIN and names are personal, and no part of what is signed. */
 export const noteLines = (order: WorkOrder, notes: readonly Note[]): readonly string[] => [
@@ -37,7 +37,7 @@ function noteWords(note: Note, { torque, singleFigure }: Specification): string 
         ? w`SHOP RULE: the source prints the single figure ${torque}. Plus/minus ${note.percent} % is this shop's own tolerance, not the maker's.`
         : w`SHOP RULE: the source prints the single figure ${torque}. Plus/minus ${note.percent} % is this shop's own tolerance, not the maker's (basis: ${singleFigure.basis}).`;
     case 'reduction-by-friction':
-      return w`For the same clamp force, friction falling from ${note.frictionDry.toFixed(2)} to ${note.frictionLubricated.toFixed(2)} would ask for ${note.percent} % less (Motosh; seat ring assumed).`;
+      return w`For the same clamp force, friction falling from ${fixed(note.frictionDry, 2)} to ${fixed(note.frictionLubricated, 2)} would ask for ${note.percent} % less (Motosh; seat ring assumed).`;
     case 'plug-used':
       return w`A used plug goes back into the cylinder it came from.`;
     case 'gasket-used':

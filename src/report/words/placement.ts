@@ -3,7 +3,7 @@ import type { TorqueAttempt } from '../../job/state.ts';
 import { torqueText } from '../../quantity/shown.ts';
 import type { PullKind } from '../../sequence/kind.ts';
 import type { PlacementReason } from '../../sequence/reason.ts';
-import { phrases, w } from '../../words/catalogue.ts';
+import { fixed, phrases, w } from '../../words/catalogue.ts';
 import { degrees } from './turn.ts';
 
 type Placed = Pick<TorqueAttempt, 'pull' | 'evidence' | 'otherPull' | 'leftOut'>;
@@ -86,7 +86,7 @@ function rose({ pull, evidence }: Placed): string {
   const seen =
     turnDeg === undefined ? w`rose in ${Math.round(pull.riseMs)} ms` : w`turn measured, ${degrees(turnDeg)}`;
   const pauseMs = evidence?.sinceLastMs ?? null;
-  return pauseMs === null ? seen : w`${seen}, ${(pauseMs / 1000).toFixed(1)} s after the last`;
+  return pauseMs === null ? seen : w`${seen}, ${fixed(pauseMs / 1000, 1)} s after the last`;
 }
 
 /** The same, with what the plugs that turned in this job took, and whether it rose in a straight line. */
@@ -110,7 +110,7 @@ function trialText({
   peakNm,
   longestGapUs,
 }: TorqueAttempt['pull']): string {
-  const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
+  const percent = (share: number) => `${fixed(100 * share, 0)} %`;
   const beyond = (clickNm: number) =>
     w`the pull went ${percent(Math.max(0, peakNm / clickNm - 1))} beyond it`;
   if (release === 'seen' && releaseNm !== null)

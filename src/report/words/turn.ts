@@ -5,7 +5,7 @@ import { EVALUATION_WORD } from '../../metrology/verdict.ts';
 import type { AngleFault, DetectedPull } from '../../pull/pull.ts';
 import { snugOf } from '../../pull/snug.ts';
 import { formatAngle } from '../../quantity/angle.ts';
-import { phrases, w } from '../../words/catalogue.ts';
+import { fixed, phrases, w } from '../../words/catalogue.ts';
 
 /** Why the angle of a pull says nothing although the tool sends one. */
 export const ANGLE_FAULT_WORDS: Readonly<Record<AngleFault, string>> = phrases({
@@ -43,5 +43,4 @@ export function turnVerdictText(turn: Judgement | null | undefined): string | nu
   return w`turn ${degrees(value)} ± ${degrees(expandedUncertainty)}: ${EVALUATION_WORD[result]}`;
 }
 
-export const degrees = (deg: number): string =>
-  `${deg.toFixed(Math.abs(deg) < 10 ? 1 : 0).replace(/^-(0(\.0)?)$/, '$1')}°`;
+export const degrees = (deg: number): string => `${fixed(deg, Math.abs(deg) < 10 ? 1 : 0)}°`;

@@ -3,7 +3,7 @@ import type { Window } from '../../metrology/judgement.ts';
 import type { Box } from '../../report/charts/pen.ts';
 import { type Ground, ground, type PullShape, pullShape } from '../../report/plot.ts';
 import type { CylinderPlot, PullPlot } from '../../report/plots.ts';
-import { w } from '../../words/catalogue.ts';
+import { fixed, w } from '../../words/catalogue.ts';
 import { svg } from './dom.ts';
 
 const WIDTH = 340;
@@ -91,7 +91,7 @@ function strip(pull: PullPlot, plot: CylinderPlot, box: Box): readonly SVGElemen
     svg(
       'text',
       { class: 'tick', x: middle, y: box.y + box.height + 13, 'text-anchor': 'middle' },
-      `${(shape.spanMs / 1000).toFixed(1)} s`,
+      `${fixed(shape.spanMs / 1000, 1)} s`,
     ),
     ...(pull.trace === null
       ? [
@@ -129,6 +129,6 @@ function peakFigure({ peak }: PullPlot, { peak: { x, y } }: PullShape, box: Box)
       y: Math.max(box.y + 10, y - 2),
       'text-anchor': isRight ? 'end' : 'start',
     },
-    peak.nm.toFixed(1),
+    fixed(peak.nm, 1),
   );
 }

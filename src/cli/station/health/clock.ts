@@ -2,7 +2,7 @@
 
 import { execFile } from 'node:child_process';
 import { setTimeout as pause } from 'node:timers/promises';
-import { w } from '../../../words/catalogue.ts';
+import { fixed, w } from '../../../words/catalogue.ts';
 import { bad, type Finding, good, warning } from './finding.ts';
 
 /** No record was made before this program was written; a clock without a battery starts decades earlier. */
@@ -36,7 +36,7 @@ export function clockFindings({
   if (year < FIRST_YEAR || year > LAST_YEAR) return [bad(w`clock`, w`${text} is not a plausible date`, set)];
   if (lastEntry !== null && lastEntry > now.toISOString())
     return [bad(w`clock`, w`${text} is before the newest entry of the log, ${lastEntry}`, set)];
-  const drift = w`${driftMs.toFixed(1)} ms against the monotonic clock in ${Math.round(sampleMs)} ms`;
+  const drift = w`${fixed(driftMs, 1)} ms against the monotonic clock in ${Math.round(sampleMs)} ms`;
   const steady =
     Math.abs(driftMs) < STEP_MS
       ? good(w`clock`, w`${text}; moved ${drift}`)
