@@ -115,7 +115,7 @@ describe('a person who types', () => {
     expect(happened).toEqual(['1', '2', '.', '5', 'enter']);
   });
 
-  it('stops the program while a figure is coming in', async () => {
+  it('stops the program while a figure is coming in', () => {
     const scheduler = virtualScheduler();
     const happened: string[] = [];
     const take = burstKeys({
