@@ -164,6 +164,7 @@ export const PROBLEM_CODES = [
   'port-failed',
   'port-missing',
   'port-not-permitted',
+  'port-other-device',
   'profile-frame',
   'profile-other-link',
   'proof-form',

@@ -176,16 +176,18 @@ function fixedRead(hex: string): Read {
 
 type Figure = Extract<ByteField | SampleField | Part, { readonly is: 'value' | 'angle' }>;
 
-function taking({
-  is,
-  zero = 0,
-  noValue = [],
-}: Figure): (number: NumberIn, into: Draft) => string | undefined {
+const EVERY = { least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY };
+
+function taking(field: Figure): (number: NumberIn, into: Draft) => string | undefined {
+  const { is, zero = 0, noValue = [] } = field;
+  const { least, most } = (field.is === 'value' && field.within) || EVERY;
   return (number, into) => {
     if ('wrong' in number) return number.wrong;
     const slot = is === 'value' ? into.value : into.angle;
     slot.none = 'none' in number || noValue.includes(number.mantissa);
     if (!('mantissa' in number)) return undefined;
+    if (!slot.none && (number.mantissa < least || number.mantissa > most))
+      return `expected a number from ${least} to ${most}, found ${number.mantissa}`;
     slot.mantissa = number.mantissa - zero;
     slot.exponent = number.exponent;
     return undefined;
@@ -236,6 +238,13 @@ function partTake(part: Part): (word: number, into: Draft) => string | undefined
   switch (part.is) {
     case 'unused':
       return () => undefined;
+    case 'fixed': {
+      const { number } = part;
+      return (word) =>
+        numberIn(word) === number
+          ? undefined
+          : `expected ${number} in the bits from ${bit} on, found ${numberIn(word)}`;
+    }
     case 'counter':
       return (word, into) => {
         into.counter = numberIn(word);

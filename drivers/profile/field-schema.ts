@@ -32,6 +32,13 @@ const wraps = z
 const angleUnit = z.enum(ANGLE_UNITS).default('°').describe('The unit, `°` or `turn`; `°` unless given.');
 const zero = z.int().exactOptional().describe('The number that means 0; 0 unless given.');
 const noValue = z.array(z.int()).max(8).exactOptional().describe('Numbers that mean that there is no value.');
+const within = z
+  .strictObject({
+    least: z.int().describe('The least one.'),
+    most: z.int().describe('The largest one.'),
+  })
+  .exactOptional()
+  .describe('The numbers that it can be, before `zero` is taken off. Another one makes the frame raw.');
 const counts = z.enum(['frames', 'samples']).describe('What it counts.');
 const label = z.string().min(1).max(80).exactOptional().describe('What it tells, in words.');
 const MEANS = ['valid', 'no-value', 'negative', 'nothing'] as const;
@@ -85,6 +92,7 @@ const partSchema = z.discriminatedUnion('is', [
       unit,
       resolution,
       noValue,
+      within,
     })
     .describe('A value.'),
   z
@@ -104,6 +112,14 @@ const partSchema = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('unit'), bit: start, bits: width, codes }).describe('The unit.'),
   z.strictObject({ is: z.literal('counter'), bit: start, bits: width, counts }).describe('A counter.'),
   z.strictObject({ is: z.literal('unused'), bit: start, bits: width }).describe('Bits that say nothing.'),
+  z
+    .strictObject({
+      is: z.literal('fixed'),
+      bit: start,
+      bits: width,
+      number: z.int().min(0).describe('The number that they are.'),
+    })
+    .describe('Bits that are always the same. Others make the frame raw.'),
 ]);
 export type Part = z.infer<typeof partSchema>;
 
@@ -120,6 +136,7 @@ const value = z
     unit,
     resolution,
     noValue,
+    within,
   })
   .describe('A value of `quantity`.');
 const angle = z

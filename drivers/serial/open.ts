@@ -1,24 +1,26 @@
-import { realpath } from 'node:fs/promises';
 import type { SerialPort } from 'serialport';
 import type { Problem } from '../../src/problem.ts';
 import type { LinkEnd } from '../../src/reading.ts';
 import { err, ok, type Result } from '../../src/result.ts';
+import { deviceAt, type PortDevice } from './device.ts';
 import type { OpenPort, OpenSerial } from './port.ts';
 
 /** The library is optional and loaded when a port is first opened, so that a station without one runs without it. */
 export const openSerial: OpenSerial = async (path, { baud, ...settings }) => {
   const library = await load();
   if (!library.ok) return library;
+  let device: PortDevice;
   let port: SerialPort;
   try {
+    device = await deviceAt(path);
+    if (device.kind === 'none') return err(noPort(path));
     port = new library.value.SerialPort({ path, baudRate: baud, ...settings, lock: true, autoOpen: false });
   } catch (error) {
     return err(portProblem(path, error)); // settings that the platform does not know
   }
   const failed = await new Promise<Error | null>((resolve) => port.open(resolve));
   if (failed !== null) return err(portProblem(path, failed));
-  const real = await realpath(path).catch(() => path);
-  return ok(opened(port, path, real.startsWith('/dev/pts/')));
+  return ok(opened(port, path, device));
 };
 
 async function load(): Promise<Result<typeof import('serialport'), Problem>> {
@@ -33,14 +35,15 @@ async function load(): Promise<Result<typeof import('serialport'), Problem>> {
   }
 }
 
-function opened(port: SerialPort, path: string, simulated: boolean): OpenPort {
+function opened(port: SerialPort, path: string, device: PortDevice): OpenPort {
   let isOurs = false;
   const down = new Promise<LinkEnd>((resolve) => {
     port.once('close', () => resolve({ reason: isOurs ? 'ended-by-station' : 'port-gone' }));
   });
   port.on('error', () => {}); // a failed write is told to whoever wrote; a lost port closes
   return {
-    simulated,
+    simulated: device.kind === 'pseudo-terminal',
+    ...(device.kind === 'port' && device.identity !== undefined && { identity: device.identity }),
     down,
     listen: (listener) => void port.on('data', listener),
     write: (bytes) =>
@@ -55,6 +58,13 @@ function opened(port: SerialPort, path: string, simulated: boolean): OpenPort {
     },
   };
 }
+
+const noPort = (path: string): Problem => ({
+  code: 'port-failed',
+  where: path,
+  message: `this is no serial port, but a file of another kind: ${path}`,
+  next: 'Name the device of the port in the station file. On Linux the names below /dev/serial/by-id stay the same.',
+});
 
 /** What the operating system says, by the words that the library hands on. */
 const KINDS = [

@@ -14,6 +14,8 @@ export interface SerialSettings {
 export interface OpenPort {
   /** A pseudo-terminal: at the other end is a program, and no instrument. */
   readonly simulated: boolean;
+  /** Which USB device it is, where it is one. */
+  readonly identity?: string;
   /** Calls `listener` as bytes come in, from now on. To be called once. */
   listen(listener: (bytes: Uint8Array) => void): void;
   write(bytes: Uint8Array): Promise<Result<void, Problem>>;

@@ -56,6 +56,8 @@ class SerialTool implements Tool {
   #wake = () => {};
   #port: OpenPort | undefined;
   #source: FigureSource = 'linked';
+  /** What was at the port first: another one in its place is another tool. */
+  #identity: string | undefined;
 
   constructor(options: SerialOptions) {
     this.id = options.id;
@@ -102,7 +104,7 @@ class SerialTool implements Tool {
     let failures = 0;
     while (!this.#isClosing) {
       const { open, port: path, language, random = Math.random } = this.#options;
-      const opened = await open(path, language.settings);
+      const opened = await this.#own(await open(path, language.settings));
       if (opened.ok) {
         failures = 0;
         await this.#serve(opened.value);
@@ -116,6 +118,16 @@ class SerialTool implements Tool {
       }
       await this.#wait(backoffMs(AGAIN, Math.max(1, failures), random));
     }
+  }
+
+  /** The port, unless another device than before has taken its place. */
+  async #own(opened: Awaited<ReturnType<OpenSerial>>): ReturnType<OpenSerial> {
+    if (!opened.ok) return opened;
+    const identity = opened.value.simulated ? 'simulated' : (opened.value.identity ?? 'unknown');
+    this.#identity ??= identity;
+    if (identity === this.#identity) return opened;
+    await opened.value.close();
+    return err(another(this.#options.port, identity));
   }
 
   /** From the opening of the port until it is gone. */
@@ -213,6 +225,13 @@ class Answers {
     return true;
   }
 }
+
+const another = (where: string, identity: string): Problem => ({
+  code: 'port-other-device',
+  where,
+  message: `another device than before is at the serial port (${identity.slice(0, 80)})`,
+  next: 'Plug in the tool that the job began with, or end the job and begin another one with this tool.',
+});
 
 const CLOSED: Problem = {
   code: 'tool-closed',

@@ -54,6 +54,7 @@ function candidateOf(group: Group, fields: readonly Field[]): Candidate {
     ),
     size,
     isSigned: isSigned || sign !== null,
+    reads: [at, byteOrder, worth.scale, worth.unit].join(' '),
   };
 }
 

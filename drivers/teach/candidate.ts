@@ -8,6 +8,8 @@ export interface Candidate {
   /** Bytes of its number; of those that agree in all, a gap is read by the narrowest. */
   readonly size: number;
   readonly isSigned: boolean;
+  /** Where the number is and what it is worth: numbers above 0 of the same place and worth are written alike in all kinds. */
+  readonly reads: string;
 }
 
 /** Why there is none. */

@@ -20,11 +20,18 @@ export const isCounter = (parts: Parts, numberIn: (frame: Buffer) => number, spa
     }),
   );
 
-/** A bit that was always set is taken for what makes the number count; one that was always clear stays undescribed. */
+/** Bits that never changed must stay as they were: what they say when they change, the lesson did not show. */
 export function constantBits(word: number, bits: readonly number[]): readonly Field[] {
-  return bits
-    .filter((bit) => Math.floor(word / 2 ** bit) % 2 === 1)
-    .map((bit) => ({ is: 'flag', bit, means: 'valid' }));
+  const runs: number[][] = [];
+  for (const bit of bits.toSorted((one, other) => one - other)) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === bit - 1) run.push(bit);
+    else runs.push([bit]);
+  }
+  return runs.map(([bit = 0, ...more]) => {
+    const width = more.length + 1;
+    return { is: 'fixed', bit, bits: width, number: Math.floor(word / 2 ** bit) % 2 ** width };
+  });
 }
 
 /** The other bits of a word; undefined where some change and are no counter. */

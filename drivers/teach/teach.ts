@@ -77,11 +77,14 @@ interface Fit {
   readonly text: string;
 }
 
-/** A gap is never below 0 and never large: signed and unsigned, narrow and wide read it alike. */
+/** A gap is never below 0 and never large: signed and unsigned, narrow and wide, and all kinds of one place read it alike. */
 function narrowest(fits: readonly Fit[]): readonly Fit[] {
   const signed = fits.filter(({ candidate }) => candidate.isSigned);
   const least = Math.min(...signed.map(({ candidate }) => candidate.size));
-  return signed.length === 0 ? fits : signed.filter(({ candidate }) => candidate.size === least);
+  const narrow = signed.length === 0 ? fits : signed.filter(({ candidate }) => candidate.size === least);
+  const places = new Map<string, Fit>();
+  for (const fit of narrow) if (!places.has(fit.candidate.reads)) places.set(fit.candidate.reads, fit);
+  return [...places.values()];
 }
 
 function profileOf(

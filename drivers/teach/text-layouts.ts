@@ -69,6 +69,7 @@ export function textLayouts(observed: Observed, { rest, stated }: Parts): readon
         summary: sentence`figure ${n + 1} of the line, in ${unit}`,
         size: n,
         isSigned: true,
+        reads: `${n} ${unit}`,
       });
     }
   }

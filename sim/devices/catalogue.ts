@@ -153,6 +153,30 @@ export const CATALOGUE = {
       fixed('03'),
     ),
   ),
+  'flag below the value': wrench(
+    13,
+    'Invented wrench 13',
+    little({
+      is: 'bits',
+      type: 'uint16',
+      parts: [
+        { is: 'value', bit: 1, bits: 15, type: 'sint', scale: '0.01', unit: 'N·m' },
+        { is: 'flag', bit: 0, means: 'no-value', label: 'overloaded' },
+      ],
+    }),
+  ),
+  'flag above the value': wrench(
+    14,
+    'Invented wrench 14',
+    big({
+      is: 'bits',
+      type: 'uint16',
+      parts: [
+        { is: 'value', bit: 0, bits: 12, type: 'sint', scale: '0.05', unit: 'N·m' },
+        { is: 'flag', bit: 15, means: 'no-value', label: 'overloaded' },
+      ],
+    }),
+  ),
 } as const satisfies Record<string, Profile>;
 
 export type DeviceName = keyof typeof CATALOGUE;

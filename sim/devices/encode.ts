@@ -125,6 +125,8 @@ function bitsOf(part: Part, { content, hasSign }: Writer, told: Sample): number 
     }
     case 'unused':
       return (content.filler ?? 0) % 2 ** part.bits;
+    case 'fixed':
+      return part.number;
     case 'unit':
       return part.codes[content.unit ?? 0]?.code ?? 0;
     case 'counter':

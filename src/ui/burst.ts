@@ -5,9 +5,15 @@ import type { KeyPress } from './key-press.ts';
  * so keys that could begin a figure wait for a moment, and a figure that comes in one burst goes to the gauge, never to a question.
  */
 
-/** From one key to the next: no hand is so fast three times in a row, no such gauge so slow. Practice, no source. */
+/** From one key to the next: no hand is so fast twice in a row within a figure, no such gauge so slow. Practice, no source. */
 const FAST_MS = 40;
 const FEWEST_KEYS = 3;
+/** A gauge may stall in the middle of its figure: two keys at once wait so long for a third one. */
+const UNSURE_MS = 250;
+/** What began as a burst owns the line until its Enter, or until so long nothing more came. */
+const OWNED_MS = 1_000;
+/** Some gauges end their figure with two keys: Tab and Enter, or one for each of CR and LF. */
+const ENDS_MS = 100;
 
 const STARTS = /^[0-9.,+-]$/;
 /** What may follow in a figure: digits, a mark, a unit. */
@@ -27,41 +33,63 @@ export interface BurstKeys {
 /** Takes the keys of the terminal; what it returns is told each. */
 export function burstKeys({ press, figure, nowMs, after }: BurstKeys): (press: KeyPress) => void {
   let held: KeyPress[] = [];
+  /** Keys without a pause in front of them, one after the other. */
+  let fast = 0;
+  let hasStalled = false;
+  let isOwned = false;
   let lastMs = Number.NEGATIVE_INFINITY;
+  let endedMs = Number.NEGATIVE_INFINITY;
   let cancel = () => {};
   const text = () => held.map(({ key }) => key).join('');
-  const release = () => {
+  const taken = (): readonly KeyPress[] => {
     cancel();
     const keys = held;
     held = [];
-    for (const key of keys) press(key);
+    fast = 0;
+    hasStalled = false;
+    isOwned = false;
+    return keys;
+  };
+  const release = () => {
+    for (const key of taken()) press(key);
   };
   /** Nothing more came: a gauge that sends no Enter has ended its figure, and a person has typed a key. */
   const paused = () => {
     const typed = text();
-    if (held.length <= FEWEST_KEYS || !FIGURE.test(typed)) return release();
-    held = [];
+    if (!isOwned || held.length <= FEWEST_KEYS || !FIGURE.test(typed)) return release();
+    taken();
     figure(typed);
   };
+  const waitMs = () => {
+    if (isOwned) return OWNED_MS;
+    return held.length < 2 ? FAST_MS : UNSURE_MS;
+  };
   return (next) => {
+    if (next.ctrl === true) return press(next);
     const now = nowMs();
     const isFast = now - lastMs <= FAST_MS;
     lastMs = now;
-    if (held.length > 0 && !isFast) release();
     const isEnd = next.key === 'enter' || next.key === 'tab';
-    if (isEnd && held.length >= FEWEST_KEYS && FIGURE.test(text())) {
-      cancel();
+    if (isEnd && held.length === 0 && now - endedMs <= ENDS_MS) return;
+    if (held.length > 0 && !isFast && !isOwned) {
+      if (hasStalled || isEnd) release();
+      else hasStalled = true;
+    }
+    fast = isFast && held.length > 0 ? fast + 1 : 0;
+    isOwned ||= held.length >= 2 && fast >= 2;
+    if (isEnd && isOwned && held.length >= FEWEST_KEYS && FIGURE.test(text())) {
       const typed = text();
-      held = [];
+      taken();
+      endedMs = now;
       return figure(typed);
     }
-    const belongs = next.ctrl !== true && (held.length === 0 ? STARTS : GOES_ON).test(next.key);
+    const belongs = (held.length === 0 ? STARTS : GOES_ON).test(next.key);
     if (!belongs) {
       release();
       return press(next);
     }
     held.push(next);
     cancel();
-    cancel = after(FAST_MS, paused);
+    cancel = after(waitMs(), paused);
   };
 }

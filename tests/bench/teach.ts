@@ -123,6 +123,7 @@ function worstOf(device: Profile, taught: Profile): number {
   const sender = new Sender(device);
   const samples = device.layout.fields.some(({ is }) => is === 'samples') ? 4 : 1;
   let worst = 0;
+  let read = 0;
   for (const nm of CHECKED_NM) {
     const values: number[] = [];
     const framer = framerOf(taught, { openedUs: 0, fromStart: true });
@@ -130,7 +131,8 @@ function worstOf(device: Profile, taught: Profile): number {
       for (const counts of frame?.counts ?? []) values.push(scaled(counts ?? Number.NaN, exponent));
     });
     // Bytes that the lesson did not show are raw, and no reading.
+    read += values.length;
     for (const value of values) worst = Math.max(worst, Math.abs(value - nm));
   }
-  return worst;
+  return read === 0 ? Number.POSITIVE_INFINITY : worst;
 }

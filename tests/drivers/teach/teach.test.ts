@@ -119,6 +119,45 @@ describe('nothing is taught wrongly', () => {
     expect(teach(lessonOn(device, [8.23, 15.78], PROOF))).toMatchObject({ outcome: 'refused' });
   });
 
+  test.each<DeviceName>(['flag below the value', 'flag above the value', '12 bits'])(
+    '%s: a bit that the lesson never moved makes the frame raw once it moves',
+    (name) => {
+      const taught = teach(lessonOn(CATALOGUE[name], PEAKS, PROOF));
+      expect(taught.outcome).toBe('taught');
+      if (taught.outcome !== 'taught') return;
+      const sender = new Sender(CATALOGUE[name]);
+      const decode = decoderOf(taught.profile.layout);
+      expect(decode(sender.frame([{ si: 25 }])).ok).toBe(true);
+      expect(decode(sender.frame([{ si: null }])).ok).toBe(false);
+    },
+  );
+
+  test('a gauge whose highest bits the lesson never moved is not read with them', () => {
+    const frame = (mm: number, flags = 0) => {
+      const bytes = Buffer.alloc(2);
+      bytes.writeUInt16BE(Math.round(mm * 1_000) + flags);
+      return bytes;
+    };
+    const held = (mm: number) => ({ figure: mm, sent: Array.from({ length: 12 }, () => frame(mm)) });
+    const taught = teach({
+      title: 'gauge',
+      link: lessonOn(device, PEAKS, PROOF).link,
+      observed: {
+        quantity: 'length',
+        unit: 'mm',
+        step: '0.001',
+        rest: held(0).sent,
+        stated: [0.503, 0.752, 1.104, 0.911].map(held),
+      },
+      proof: held(0.655),
+    });
+    expect(taught.outcome, JSON.stringify(taught)).toBe('taught');
+    if (taught.outcome !== 'taught') return;
+    const decode = decoderOf(taught.profile.layout);
+    expect(decode(frame(0.7)).ok).toBe(true);
+    for (const bit of [11, 12, 13, 14, 15]) expect(decode(frame(0.7, 2 ** bit)).ok, `bit ${bit}`).toBe(false);
+  });
+
   test('a taught profile takes bytes that it has not seen as raw, such as a status that changes', () => {
     const taught = teach(lessonOn(CATALOGUE['status behind the value'], PEAKS, PROOF));
     expect(taught.outcome).toBe('taught');
