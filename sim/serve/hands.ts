@@ -10,6 +10,7 @@ const PLUGS = { thread: 'M14x1.25', seat: 'gasket', gasket: 'new' } as const;
 /** The simulated technician at the engine of a scenario. */
 export class Hands {
   readonly #bench: Bench;
+  readonly #cylinders: readonly number[];
   readonly #random: Random;
 
   constructor(
@@ -17,9 +18,10 @@ export class Hands {
     seed: number,
   ) {
     this.#random = new Random(seed).fork('hands');
+    this.#cylinders = Array.from({ length: cylinders }, (_, i) => i + 1);
     this.#bench = createBench({
       seed,
-      cylinders: Array.from({ length: cylinders }, (_, i) => i + 1),
+      cylinders: this.#cylinders,
       plug: { ...PLUGS, lowerNm, upperNm, gapLowerMm, gapUpperMm },
     });
   }
@@ -31,7 +33,7 @@ export class Hands {
     pause: (ms: number) => Promise<void>,
     feel: (emission: Readonly<Emission>) => void,
   ): Promise<void> {
-    const action = handAction(line, this.#random);
+    const action = handAction(line, this.#random, this.#cylinders);
     if (action === null || action.do === 'press') return;
     const bench = this.#bench;
     const originUs = scheduler.nowUs() - bench.nowUs;

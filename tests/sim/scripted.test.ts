@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Random } from '../../sim/random.ts';
 import { handAction, NotUnderstood, scripted } from '../../sim/technician/scripted.ts';
 
-const action = (line: string) => handAction(line, new Random(1));
+const action = (line: string) => handAction(line, new Random(1), [1, 2, 3, 4, 5, 6, 7, 8]);
 
 describe('hands that are told what to do', () => {
   it.each([
@@ -21,13 +21,21 @@ describe('hands that are told what to do', () => {
     expect(action('pull 4 short')).not.toEqual(action('pull 4 careful'));
   });
 
-  it.each(['pull', 'pull x', 'pull 4 wildly', 'dance 4'])('does not guess at "%s"', (line) =>
-    expect(() => action(line)).toThrow(NotUnderstood),
-  );
+  it.each([
+    'pull',
+    'pull x',
+    'pull 4 wildly',
+    'dance 4',
+    'fit 9',
+    'fit 0',
+    'measure 1.5',
+    'bend 3',
+    'bend 3 much',
+  ])('does not guess at "%s"', (line) => expect(() => action(line)).toThrow(NotUnderstood));
 
   it('rests while nothing is told, and never leaves', () => {
     const lines = ['fit 1', '', null, 'fit 2'];
-    const hands = scripted(() => lines.shift() ?? null, new Random(1));
+    const hands = scripted(() => lines.shift() ?? null, new Random(1), [1, 2]);
     expect([1, 2, 3, 4].map(() => hands.next().value)).toEqual([
       { do: 'fit', cylinder: 1 },
       expect.objectContaining({ do: 'wait' }),

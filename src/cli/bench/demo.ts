@@ -9,7 +9,7 @@ import {
   simulatedStation,
 } from '../../../sim/station.ts';
 import { isPerson, PEOPLE } from '../../../sim/technician/people.ts';
-import { scripted } from '../../../sim/technician/scripted.ts';
+import { NotUnderstood, scripted } from '../../../sim/technician/scripted.ts';
 import { withChecklist } from '../../../sim/technician/with-checklist.ts';
 import { work } from '../../../sim/work.ts';
 import type { Stamp } from '../../evidence/log.ts';
@@ -34,7 +34,7 @@ import { refuseTurned } from '../station/one-history.ts';
 import { showFor, UNITS } from '../station/reads.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { commandLine } from '../terminal/command-line.ts';
-import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { speaksUtf8 } from '../terminal/letters.ts';
 import { finish } from './finish.ts';
 import { growingLines } from './growing-file.ts';
@@ -190,12 +190,17 @@ async function workThrough(demo: DemoJob) {
   const leaving = new AbortController();
   const moves = options.moves === undefined ? null : growingLines(options.moves);
   const random = new Random(options.seed);
+  const cylinders = bench.state().cylinders.map(({ cylinder }) => cylinder);
   let started = false;
+  let stopped: unknown = null;
   const start = () => {
     started = true;
     const done = work({
       bench: simulated.bench,
-      technician: moves === null ? withChecklist(simulated.technician, random) : scripted(moves.next, random),
+      technician:
+        moves === null
+          ? withChecklist(simulated.technician, random)
+          : scripted(moves.next, random, cylinders),
       scheduler,
       deliver: joined.deliver,
       look: () => bench.state(),
@@ -203,10 +208,16 @@ async function workThrough(demo: DemoJob) {
       signal: leaving.signal,
     });
     // One who leaves with the job unfinished closes it as it is: the record then says what is missing.
-    void done.then(({ finished }) => finished || command$.next({ do: 'close' }));
+    void done.then(
+      ({ finished }) => finished || command$.next({ do: 'close' }),
+      (fault) => {
+        stopped = fault;
+        command$.next({ do: 'close' });
+      },
+    );
   };
   try {
-    return await runWork({
+    const ended = await runWork({
       station: demo.station,
       bench,
       stream: demo.stream,
@@ -220,6 +231,9 @@ async function workThrough(demo: DemoJob) {
         if (!started && Object.values(state.tools).every(({ link }) => link === 'linked')) start();
       },
     });
+    if (stopped instanceof NotUnderstood) throw new ProblemError(notAMove(stopped, options.moves ?? ''));
+    if (stopped !== null) throw stopped;
+    return ended;
   } finally {
     leaving.abort();
     moves?.close();
@@ -294,6 +308,15 @@ function stampBy(scheduler: Scheduler): () => Stamp {
   return () => {
     const monoUs = scheduler.nowUs();
     return { at: new Date(startMs + (monoUs - startUs) / 1000).toISOString(), monoUs };
+  };
+}
+
+function notAMove({ line }: NotUnderstood, file: string): Problem {
+  return {
+    code: 'not-understood',
+    where: file,
+    message: w`the simulated technician does not understand "${safeLine(line)}"`,
+    next: w`Write a line that "plugmark demo --help" names, for a cylinder of this engine.`,
   };
 }
 

@@ -2,6 +2,9 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'the simulated technician does not understand "{0}"': 'der simulierte Techniker versteht „{0}“ nicht',
+  'Write a line that "plugmark demo --help" names, for a cylinder of this engine.':
+    'Schreiben Sie eine Zeile, die „plugmark demo --help“ nennt, für einen Zylinder dieses Motors.',
   'no demo job is open here': 'hier ist kein Vorführauftrag offen',
   'Start one with "plugmark demo", or name the folder with --out.':
     'Mit "plugmark demo" einen beginnen oder den Ordner mit --out angeben.',

@@ -2,6 +2,9 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'the simulated technician does not understand "{0}"': 'el técnico simulado no entiende «{0}»',
+  'Write a line that "plugmark demo --help" names, for a cylinder of this engine.':
+    'Escriba una línea de las que indica «plugmark demo --help», para un cilindro de este motor.',
   'no demo job is open here': 'aquí no hay ninguna orden de demostración abierta',
   'Start one with "plugmark demo", or name the folder with --out.':
     'Empiece una con "plugmark demo" o indique la carpeta con --out.',

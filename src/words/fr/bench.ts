@@ -2,6 +2,9 @@
 import type { Entries } from '../catalogue.ts';
 
 export const ENTRIES: Entries = {
+  'the simulated technician does not understand "{0}"': 'le technicien simulé ne comprend pas « {0} »',
+  'Write a line that "plugmark demo --help" names, for a cylinder of this engine.':
+    'Écrivez une ligne que « plugmark demo --help » indique, pour un cylindre de ce moteur.',
   'no demo job is open here': "aucun ordre de démonstration n'est ouvert ici",
   'Start one with "plugmark demo", or name the folder with --out.':
     'En commencer un avec "plugmark demo" ou indiquer le dossier avec --out.',
