@@ -1,6 +1,7 @@
 /** Opens the database file of a station log so that a commit means "on disk", and refuses files that are not one. */
 
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, type Stats, statSync } from 'node:fs';
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { Database } from 'better-sqlite3';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
@@ -30,7 +31,7 @@ export interface Opened {
 
 /** Problems: `log-empty`, `log-not-a-log`, `log-newer`, `log-damaged`, `log-busy`, `log-disk`, `log-path`. */
 export async function openDatabase(path: string, opened: Opened = {}): Promise<Database> {
-  refuseEmptyFile(path);
+  await refuseEmptyFile(path);
   const cutOff = refuseDamagedWal(path);
   const { default: Sqlite } = await import('better-sqlite3');
   const isThere = existsSync(path);
@@ -82,17 +83,28 @@ export function assertFull(db: Database): void {
   if (level !== FULL) throw new Error(`the station log is at synchronous=${String(level)}, not FULL`);
 }
 
+/** A file that is so new may be the log that another program is beginning just now. */
+const BEGUN_MS = 1_000;
+
 /** To SQLite a file of no or one byte is a new database; here it may be all that is left of a log. */
-function refuseEmptyFile(path: string): void {
-  if (existsSync(path) && statSync(path).size <= 1)
-    throw new ProblemError(
-      refusal(
-        'log-empty',
-        path,
-        w`the file is empty; a station log never is`,
-        w`Restore a backup. If the log was never used, delete the file and start again.`,
-      ),
-    );
+async function refuseEmptyFile(path: string): Promise<void> {
+  const empty = () => {
+    const found = statSync(path, { throwIfNoEntry: false });
+    return found !== undefined && found.size <= 1 ? found : null;
+  };
+  const isNew = ({ mtimeMs }: Stats) => Math.abs(Date.now() - mtimeMs) < BEGUN_MS;
+  for (let found = empty(); found !== null; found = empty()) {
+    if (isNew(found)) await sleep(20);
+    else
+      throw new ProblemError(
+        refusal(
+          'log-empty',
+          path,
+          w`the file is empty; a station log never is`,
+          w`Restore a backup. If the log was never used, delete the file and start again.`,
+        ),
+      );
+  }
 }
 
 /** Looks before anything is written, so that a foreign file is left as it is. */

@@ -1,4 +1,12 @@
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  truncateSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
@@ -53,6 +61,17 @@ describe('an open log', () => {
       expect(db.pragma('synchronous', { simple: true })).toBe(2);
       db.close();
     }
+  });
+
+  it('waits for one that another program is just beginning: its file is empty for a moment', async () => {
+    await writtenLog();
+    const whole = readFileSync(path);
+    writeFileSync(path, '');
+    const opening = openStationLog(path);
+    writeFileSync(path, whole);
+    const log = await opening;
+    expect(log.streams()).toContain('job:WO-1');
+    log.close();
   });
 
   it('keeps rules that SQLite leaves to each connection', async () => {
@@ -138,6 +157,8 @@ describe('a file that cannot serve as station log is refused with what to do', (
     await writtenLog();
     for (const kept of [1, 0]) {
       truncateSync(path, kept);
+      // Longer ago than anybody takes to begin one.
+      utimesSync(path, 0, 0);
       expect(await problemAtOpening()).toMatchObject({ code: 'log-empty', where: path });
     }
   });
