@@ -2,11 +2,12 @@
 import { pipeline, Readable } from 'node:stream';
 import { createGzip } from 'node:zlib';
 import type { FastifyReply } from 'fastify';
-import { tokenHash } from '../archive/enrolment.ts';
 import { type AnswerEnd, answerLines, noteOf, questionSchema } from '../archive/questions.ts';
 import { bringUpToDate } from '../archive/read-history.ts';
 import { type Reader, TooMuch } from '../archive/readers.ts';
+import { type Asker, mayAsk } from '../archive/roles.ts';
 import type { ArchiveStore } from '../archive/store.ts';
+import { askerOf, noted } from './asker.ts';
 
 /** How a request is refused. */
 type Refuse = (reply: FastifyReply, status: number, why: string) => FastifyReply;
@@ -28,18 +29,21 @@ export function asking(
   const nowIso = () => new Date(nowS() * 1000).toISOString();
   return {
     answer: async (authorization, body, reply) => {
-      const hash = tokenHash(/^Bearer ([\w-]{1,200})$/.exec(authorization ?? '')?.[1] ?? '');
-      const reader = await store.readers.of(hash, nowIso());
-      if (reader === null) {
+      const identified = await askerOf(store.readers, authorization, nowIso());
+      if (identified === null) {
         reply.header('www-authenticate', 'Bearer');
         return refuse(reply, 401, 'expected the token of a reader, whose time is not over');
       }
+      const { asker, by } = identified;
+      const { tenant } = asker;
+      const log = logAskedFor(asker);
+      if (!mayAsk(asker, { thing: 'records', tenant, log }))
+        return refuse(reply, 403, 'whoever has this token may not ask that');
       const question = questionSchema.safeParse(body);
       if (!question.success) return refuse(reply, 400, 'expected a question');
-      const { tenant, log, name } = reader;
-      await store.readers.noteRead({ tenant, at: nowIso(), reader: name, question: noteOf(question.data) });
+      await noted(store.readers, asker, { at: nowIso(), question: noteOf(question.data) });
       try {
-        const { lines, behind } = await inTurn(hash, async () => {
+        const { lines, behind } = await inTurn(by, async () => {
           const behind = await stillBehind(store, { tenant, log }, heard);
           return { lines: await answerLines(store.readers.records({ tenant, log }), question.data), behind };
         });
@@ -54,6 +58,9 @@ export function asking(
     },
   };
 }
+
+/** A question is about all of the tenant, or about the one log of whoever has no more. */
+const logAskedFor = ({ shops }: Asker): string | null => (shops?.length === 1 ? (shops[0] ?? null) : null);
 
 /** Brings the histories up to date; the names of stations where that cannot be done. One broken log silences nobody else. */
 async function stillBehind(
