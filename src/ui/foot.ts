@@ -8,7 +8,7 @@ import { phrases, w } from '../words/catalogue.ts';
 import { canStay, exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { InputState } from './input-state.ts';
-import { KEY } from './key-table.ts';
+import { KEY, letterOf } from './key-table.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
@@ -162,7 +162,7 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
   if (input.draft !== null) return [{ text: fitting(panelKeys(input.draft, job, input.types), columns) }];
   return allProven(job)
     ? [
-        { text: w` [s] sign`, bold: true },
+        { text: w` [${letterOf(KEY.sign)}] sign`, bold: true },
         { text: `  ${w`[c] something went wrong`}  ${w`[?] help`}  ${w`[q] leave`}` },
       ]
     : [

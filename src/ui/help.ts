@@ -6,7 +6,7 @@ import { phrases, w } from '../words/catalogue.ts';
 import { canStay } from './exceptions.ts';
 import { plugKeys } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';
-import { KEY } from './key-table.ts';
+import { KEY, letterOf } from './key-table.ts';
 import type { Line } from './line.ts';
 import type { Draft } from './panels/panel.ts';
 import { columnsOf, fill } from './printable.ts';
@@ -18,7 +18,7 @@ const atBench = (job: JobState): Keys => [
   [w`left, right`, w`cylinder of the next pull`],
   [w`up, down`, w`cylinder of the next gap reading`],
   ...plugKeys(job),
-  [w`s, Enter`, w`sign and finish when nothing is open`],
+  [w`${letterOf(KEY.sign)}, Enter`, w`sign and finish when nothing is open`],
 ];
 
 const stays = (): Keys => [[KEY.keep, w`keep it as it is; a named person answers for it`]];
@@ -77,7 +77,7 @@ export function helpLines(job: JobState, { draft }: InputState): Line[] {
   if (question !== undefined) {
     const answers = question.answers
       .map((answer) => answerWords(question.kind, answer))
-      .map(({ key, long }) => [key, long] as const);
+      .map(({ key, long }) => [letterOf(key), long] as const);
     return keyLines([
       ...answers,
       [w`arrows`, w`mark an answer; Enter gives it`],
@@ -86,7 +86,9 @@ export function helpLines(job: JobState, { draft }: InputState): Line[] {
     ]);
   }
   return keyLines([
-    ...(draft === null ? atBench(job) : ON_PANEL[draft.about]),
+    ...(draft === null
+      ? atBench(job)
+      : ON_PANEL[draft.about].map(([key, what]) => [letterOf(key), what] as const)),
     ...(heldGapStep(job) === null ? [] : keepsGap()),
     ...ALWAYS,
   ]);

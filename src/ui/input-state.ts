@@ -15,7 +15,7 @@ import { canStay, exceptionsNow, NO_TIMES, type PullTimes, wantedBy } from './ex
 import { figurePressed, isFigure } from './figure-keys.ts';
 import { type Form, newForm, pressedForm, ready } from './form.ts';
 import { isQuit, type KeyPress, printed } from './key-press.ts';
-import { KEY } from './key-table.ts';
+import { KEY, keyOfLetter } from './key-table.ts';
 import { benchCommand } from './keys.ts';
 import { draftFor, filled, pressedPanel } from './panels/index.ts';
 import { THEN_AGREED } from './panels/new-plugs.ts';
@@ -174,7 +174,8 @@ export function pressed(before: InputState, press: KeyPress, job: JobState, pull
     : byKey({ ...input, figure: '' }, press, job, pulling);
 }
 
-function byKey(input: InputState, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+function byKey(input: InputState, given: KeyPress, job: JobState, pulling: boolean): Pressed {
+  const press = { ...given, key: keyOfLetter(given.key) };
   if (press.key === KEY.help) return stays({ ...input, help: !input.help });
   if (isQuit(press)) return { input, out: 'quit', taken: true };
   const open: InputState = { ...input, help: false };

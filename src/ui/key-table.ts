@@ -2,6 +2,8 @@
  * The one table of keys: a key means one thing on all screens, and what is not in it means nothing. Digits choose a line of a
  * list, arrows move the mark, Enter confirms what is marked.
  */
+import { type Language, spokenLanguage } from '../words/catalogue.ts';
+
 export const KEY = {
   /** All that are left. */
   all: 'a',
@@ -48,3 +50,24 @@ export const KEY = {
   tick: ' ',
   help: '?',
 } as const;
+
+/**
+ * The letter of yes in a language, as on the keyboard there, and where its other meaning went: no letter means two things.
+ * What the table calls these letters is what the rest of the program knows.
+ */
+const LETTERS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
+  en: {},
+  de: { [KEY.yes]: 'j' },
+  fr: { [KEY.yes]: 'o', [KEY.oneByOne]: 'j' },
+  es: { [KEY.yes]: 's', [KEY.sign]: 'j' },
+};
+
+const lettersNow = (): Readonly<Record<string, string>> =>
+  Object.entries(LETTERS).find(([language]) => language === spokenLanguage())?.[1] ?? {};
+
+/** The letter that a key of the table has in the reader's language. */
+export const letterOf = (key: string): string => lettersNow()[key] ?? key;
+
+/** The key of the table that a letter of the reader's language means; `y` is yes in every language. */
+export const keyOfLetter = (letter: string): string =>
+  Object.entries(lettersNow()).find(([, own]) => own === letter.toLowerCase())?.[0] ?? letter;

@@ -26,6 +26,7 @@ import {
 import { called } from '../sequence/plan.ts';
 import { w } from '../words/catalogue.ts';
 import { gapRequest } from './gap-keys.ts';
+import { KEY, letterOf } from './key-table.ts';
 import { draftFor, panelSentence } from './panels/index.ts';
 import type { Draft } from './panels/panel.ts';
 import { printable } from './printable.ts';
@@ -199,15 +200,15 @@ function stepSentence(state: JobState, draft: Draft | null): string {
     case 'sign':
       if (isProvenThroughout(state))
         return state.gapWindow === null
-          ? w`All cylinders proven by torque. Press s to sign and finish.`
-          : w`All cylinders proven. Press s to sign and finish.`;
+          ? w`All cylinders proven by torque. Press ${letterOf(KEY.sign)} to sign and finish.`
+          : w`All cylinders proven. Press ${letterOf(KEY.sign)} to sign and finish.`;
       if (standsOutOfOrder(state).length > 0)
-        return w`All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.`;
+        return w`All is done, but OUT OF ORDER: the record says so. Press ${letterOf(KEY.sign)} to sign and finish.`;
       if (state.cylinders.every(({ torque }) => torque === 'done'))
-        return w`All cylinders are done. Press s to sign and finish.`;
+        return w`All cylinders are done. Press ${letterOf(KEY.sign)} to sign and finish.`;
       return isByAngle(state.basis)
-        ? w`All cylinders are done, but not all are proven by turn. Press s to sign and finish.`
-        : w`All cylinders are done, but not all are proven by torque. Press s to sign and finish.`;
+        ? w`All cylinders are done, but not all are proven by turn. Press ${letterOf(KEY.sign)} to sign and finish.`
+        : w`All cylinders are done, but not all are proven by torque. Press ${letterOf(KEY.sign)} to sign and finish.`;
     case 'take-out':
       return w`${named(state, task.cylinder)}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.`;
     case 'choose':

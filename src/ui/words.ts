@@ -36,7 +36,7 @@ import { shownDecimals, shownFigure, shownLimit, shownUnit, shownValue } from '.
 import type { Quantity } from '../reading.ts';
 import { fixed, phrases, w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
-import { KEY } from './key-table.ts';
+import { KEY, letterOf } from './key-table.ts';
 import { columnsOf } from './printable.ts';
 
 /** What a colour would say; always beside a word, never instead of one. */
@@ -155,7 +155,7 @@ export function answerKeys({ kind, answers }: Question, columns = Number.POSITIV
   const listed = (how: 'short' | 'brief', space: string) =>
     answers
       .map((answer) => answerWords(kind, answer))
-      .map((words) => `[${words.key}] ${words[how]}`)
+      .map((words) => `[${letterOf(words.key)}] ${words[how]}`)
       .join(space);
   const roomy = listed('short', '   ');
   return columnsOf(roomy) <= columns ? roomy : listed('brief', ' ');

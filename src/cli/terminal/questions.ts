@@ -97,14 +97,15 @@ export const askChoice = <T extends string>(
     (given) => parse(schema, typedValue(given || (usual ?? ''), schema)),
   );
 
+const YES_OR_NO = z.enum(['yes', 'no']);
+
+/** Yes or no in the reader's words, or in English. */
 export async function askYes(dialogue: Dialogue, text: string, usual: 'yes' | 'no'): Promise<boolean> {
-  const [yes, no] = [w`yes`, w`no`];
-  const choice = z.enum([yes, no]);
-  const proposed = usual === 'yes' ? yes : no;
-  const answer = await askUntil(dialogue, promptFor(`${text} ${yes}, ${no}`, proposed), (given) =>
-    parse(choice, typedValue(given || proposed, choice)),
+  const prompt = promptFor(`${text} ${choiceWords(YES_OR_NO.options)}`, choiceWord(usual));
+  const answer = await askUntil(dialogue, prompt, (given) =>
+    parse(YES_OR_NO, typedValue(given || usual, YES_OR_NO)),
   );
-  return answer === yes;
+  return answer === 'yes';
 }
 
 /** With somebody there it is said and asked again; a pipe has no second answer. */

@@ -8,7 +8,7 @@ import { w } from '../../words/catalogue.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
-import { KEY } from '../key-table.ts';
+import { KEY, letterOf } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { columnsOf, fill, printable } from '../printable.ts';
 import { upDown } from '../words.ts';
@@ -179,7 +179,9 @@ export function newPlugsLines(
   const head: Line[] = [
     [
       { text: w` For cylinder ${cylinders}`, bold: true },
-      { text: `   ${draft.one === null ? w`[o] one at a time` : w`[o] all`}` },
+      {
+        text: `   ${draft.one === null ? w`[${letterOf(KEY.oneByOne)}] one at a time` : w`[${letterOf(KEY.oneByOne)}] all`}`,
+      },
     ],
     [
       { text: w` [p] part ` },

@@ -376,7 +376,7 @@ export const ENTRIES: Entries = {
   ' [{0}] mark  [Enter] choose  [Esc] back': ' [{0}] markieren  [Enter] wählen  [Esc] zurück',
   ' [{0}] or a number  [Enter] choose  [Esc] back': ' [{0}] oder Nummer  [Enter] wählen  [Esc] zurück',
   ' [Enter] confirm  [Esc] back': ' [Enter] bestätigen  [Esc] zurück',
-  ' [s] sign': ' [s] abschließen',
+  ' [{0}] sign': ' [{0}] abschließen',
   '[c] something went wrong': '[c] etwas ging schief',
   '[d] discard': '[d] verwerfen',
   '[{0}] cylinder': '[{0}] Zylinder',
@@ -415,7 +415,7 @@ export const ENTRIES: Entries = {
   'cylinder of the next pull': 'Zylinder des nächsten Zugs',
   'up, down': 'auf, ab',
   'cylinder of the next gap reading': 'Zylinder der nächsten Abstandsmessung',
-  's, Enter': 's, Enter',
+  '{0}, Enter': '{0}, Enter',
   'sign and finish when nothing is open': 'signieren und abschließen, wenn nichts offen ist',
   'keep it as it is; a named person answers for it': 'so lassen; eine Person mit Namen steht dafür ein',
   'keep the early gap; a named person answers for it':
@@ -569,18 +569,18 @@ export const ENTRIES: Entries = {
     'Der Auftrag ist abgeschlossen und vollständig. q beendet.',
   'The job is closed, but not complete. Press q to leave.':
     'Der Auftrag ist abgeschlossen, aber nicht vollständig. q beendet.',
-  'All cylinders proven by torque. Press s to sign and finish.':
-    'Alle Zylinder durch Drehmoment nachgewiesen. s drücken zum Signieren und Abschließen.',
-  'All cylinders proven. Press s to sign and finish.':
-    'Alle Zylinder nachgewiesen. s drücken zum Signieren und Abschließen.',
-  'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.':
-    'Alles ist erledigt, aber AUSSER DER REIHE: das Protokoll nennt es. s drücken zum Signieren und Abschließen.',
-  'All cylinders are done. Press s to sign and finish.':
-    'Alle Zylinder sind erledigt. s drücken zum Signieren und Abschließen.',
-  'All cylinders are done, but not all are proven by turn. Press s to sign and finish.':
-    'Alle Zylinder sind erledigt, aber nicht alle durch die Drehung nachgewiesen. s drücken zum Signieren und Abschließen.',
-  'All cylinders are done, but not all are proven by torque. Press s to sign and finish.':
-    'Alle Zylinder sind erledigt, aber nicht alle durch Drehmoment nachgewiesen. s drücken zum Signieren und Abschließen.',
+  'All cylinders proven by torque. Press {0} to sign and finish.':
+    'Alle Zylinder durch Drehmoment nachgewiesen. {0} drücken zum Signieren und Abschließen.',
+  'All cylinders proven. Press {0} to sign and finish.':
+    'Alle Zylinder nachgewiesen. {0} drücken zum Signieren und Abschließen.',
+  'All is done, but OUT OF ORDER: the record says so. Press {0} to sign and finish.':
+    'Alles ist erledigt, aber AUSSER DER REIHE: das Protokoll nennt es. {0} drücken zum Signieren und Abschließen.',
+  'All cylinders are done. Press {0} to sign and finish.':
+    'Alle Zylinder sind erledigt. {0} drücken zum Signieren und Abschließen.',
+  'All cylinders are done, but not all are proven by turn. Press {0} to sign and finish.':
+    'Alle Zylinder sind erledigt, aber nicht alle durch die Drehung nachgewiesen. {0} drücken zum Signieren und Abschließen.',
+  'All cylinders are done, but not all are proven by torque. Press {0} to sign and finish.':
+    'Alle Zylinder sind erledigt, aber nicht alle durch Drehmoment nachgewiesen. {0} drücken zum Signieren und Abschließen.',
   '{0}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.':
     '{0}: der Elektrodenabstand war vor der Montage nicht nachgewiesen. Zündkerze herausnehmen (c) und messen.',
   'Choose the next cylinder with the left and right keys.':
@@ -625,8 +625,8 @@ export const ENTRIES: Entries = {
   ' Checked: {0}': ' Geprüft: {0}',
   'asked for on Enter': 'wird bei Enter gefragt',
   ' For cylinder {0}': ' Für Zylinder {0}',
-  '[o] one at a time': '[o] einzeln',
-  '[o] all': '[o] alle',
+  '[{0}] one at a time': '[{0}] einzeln',
+  '[{0}] all': '[{0}] alle',
   ' [p] part ': ' [p] Teil ',
   '   [l] lot ': '   [l] Charge ',
   '[Enter] agrees': '[Enter] stimmt',

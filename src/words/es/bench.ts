@@ -369,7 +369,7 @@ export const ENTRIES: Entries = {
   ' [{0}] mark  [Enter] choose  [Esc] back': ' [{0}] marcar  [Enter] elegir  [Esc] atrás',
   ' [{0}] or a number  [Enter] choose  [Esc] back': ' [{0}] o un número  [Enter] elegir  [Esc] atrás',
   ' [Enter] confirm  [Esc] back': ' [Enter] confirmar  [Esc] atrás',
-  ' [s] sign': ' [s] firmar',
+  ' [{0}] sign': ' [{0}] firmar',
   '[c] something went wrong': '[c] algo salió mal',
   '[d] discard': '[d] desechar',
   '[{0}] cylinder': '[{0}] cilindro',
@@ -405,7 +405,7 @@ export const ENTRIES: Entries = {
   'cylinder of the next pull': 'cilindro del próximo tirón',
   'up, down': 'arriba, abajo',
   'cylinder of the next gap reading': 'cilindro de la próxima lectura de separación',
-  's, Enter': 's, Enter',
+  '{0}, Enter': '{0}, Enter',
   'sign and finish when nothing is open': 'firmar y cerrar cuando no quede nada abierto',
   'keep it as it is; a named person answers for it': 'dejarlo como está; responde una persona con nombre',
   'keep the early gap; a named person answers for it':
@@ -557,18 +557,18 @@ export const ENTRIES: Entries = {
     'La orden está cerrada y completa. Pulse q para salir.',
   'The job is closed, but not complete. Press q to leave.':
     'La orden está cerrada, pero no completa. Pulse q para salir.',
-  'All cylinders proven by torque. Press s to sign and finish.':
-    'Todos los cilindros demostrados por el par. Pulse s para firmar y cerrar.',
-  'All cylinders proven. Press s to sign and finish.':
-    'Todos los cilindros demostrados. Pulse s para firmar y cerrar.',
-  'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.':
-    'Todo está hecho, pero FUERA DE ORDEN: el acta lo dice. Pulse s para firmar y cerrar.',
-  'All cylinders are done. Press s to sign and finish.':
-    'Todos los cilindros están hechos. Pulse s para firmar y cerrar.',
-  'All cylinders are done, but not all are proven by turn. Press s to sign and finish.':
-    'Todos los cilindros están hechos, pero no todos demostrados por el giro. Pulse s para firmar y cerrar.',
-  'All cylinders are done, but not all are proven by torque. Press s to sign and finish.':
-    'Todos los cilindros están hechos, pero no todos demostrados por el par. Pulse s para firmar y cerrar.',
+  'All cylinders proven by torque. Press {0} to sign and finish.':
+    'Todos los cilindros demostrados por el par. Pulse {0} para firmar y cerrar.',
+  'All cylinders proven. Press {0} to sign and finish.':
+    'Todos los cilindros demostrados. Pulse {0} para firmar y cerrar.',
+  'All is done, but OUT OF ORDER: the record says so. Press {0} to sign and finish.':
+    'Todo está hecho, pero FUERA DE ORDEN: el acta lo dice. Pulse {0} para firmar y cerrar.',
+  'All cylinders are done. Press {0} to sign and finish.':
+    'Todos los cilindros están hechos. Pulse {0} para firmar y cerrar.',
+  'All cylinders are done, but not all are proven by turn. Press {0} to sign and finish.':
+    'Todos los cilindros están hechos, pero no todos demostrados por el giro. Pulse {0} para firmar y cerrar.',
+  'All cylinders are done, but not all are proven by torque. Press {0} to sign and finish.':
+    'Todos los cilindros están hechos, pero no todos demostrados por el par. Pulse {0} para firmar y cerrar.',
   '{0}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.':
     '{0}: la separación no estaba demostrada antes del montaje. Saque la bujía (c) y mídala.',
   'Choose the next cylinder with the left and right keys.':
@@ -612,8 +612,8 @@ export const ENTRIES: Entries = {
   ' Checked: {0}': ' Comprobadas: {0}',
   'asked for on Enter': 'se pregunta con Enter',
   ' For cylinder {0}': ' Para el cilindro {0}',
-  '[o] one at a time': '[o] de uno en uno',
-  '[o] all': '[o] todos',
+  '[{0}] one at a time': '[{0}] de uno en uno',
+  '[{0}] all': '[{0}] todos',
   ' [p] part ': ' [p] ref. ',
   '   [l] lot ': '   [l] lote ',
   '[Enter] agrees': '[Enter] coincide',

@@ -374,7 +374,7 @@ export const ENTRIES: Entries = {
   ' [{0}] mark  [Enter] choose  [Esc] back': ' [{0}] marquer  [Enter] choisir  [Esc] retour',
   ' [{0}] or a number  [Enter] choose  [Esc] back': ' [{0}] ou un numéro  [Enter] choisir  [Esc] retour',
   ' [Enter] confirm  [Esc] back': ' [Enter] confirmer  [Esc] retour',
-  ' [s] sign': ' [s] signer',
+  ' [{0}] sign': ' [{0}] signer',
   '[c] something went wrong': '[c] un incident',
   '[d] discard': '[d] rebuter',
   '[{0}] cylinder': '[{0}] cylindre',
@@ -410,7 +410,7 @@ export const ENTRIES: Entries = {
   'cylinder of the next pull': 'cylindre de la prochaine traction',
   'up, down': 'haut, bas',
   'cylinder of the next gap reading': "cylindre de la prochaine mesure d'écartement",
-  's, Enter': 's, Enter',
+  '{0}, Enter': '{0}, Enter',
   'sign and finish when nothing is open': "signer et clore quand rien n'est ouvert",
   'keep it as it is; a named person answers for it': "laisser en l'état ; une personne nommée en répond",
   'keep the early gap; a named person answers for it':
@@ -564,18 +564,18 @@ export const ENTRIES: Entries = {
   'The job is closed and complete. Press q to leave.': "L'ordre est clos et complet. q pour quitter.",
   'The job is closed, but not complete. Press q to leave.':
     "L'ordre est clos, mais incomplet. q pour quitter.",
-  'All cylinders proven by torque. Press s to sign and finish.':
-    'Tous les cylindres prouvés par le couple. Appuyer sur s pour signer et clore.',
-  'All cylinders proven. Press s to sign and finish.':
-    'Tous les cylindres prouvés. Appuyer sur s pour signer et clore.',
-  'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.':
-    'Tout est fait, mais HORS ORDRE : le relevé le dit. Appuyer sur s pour signer et clore.',
-  'All cylinders are done. Press s to sign and finish.':
-    'Tous les cylindres sont faits. Appuyer sur s pour signer et clore.',
-  'All cylinders are done, but not all are proven by turn. Press s to sign and finish.':
-    'Tous les cylindres sont faits, mais tous ne sont pas prouvés par la rotation. Appuyer sur s pour signer et clore.',
-  'All cylinders are done, but not all are proven by torque. Press s to sign and finish.':
-    'Tous les cylindres sont faits, mais tous ne sont pas prouvés par le couple. Appuyer sur s pour signer et clore.',
+  'All cylinders proven by torque. Press {0} to sign and finish.':
+    'Tous les cylindres prouvés par le couple. Appuyer sur {0} pour signer et clore.',
+  'All cylinders proven. Press {0} to sign and finish.':
+    'Tous les cylindres prouvés. Appuyer sur {0} pour signer et clore.',
+  'All is done, but OUT OF ORDER: the record says so. Press {0} to sign and finish.':
+    'Tout est fait, mais HORS ORDRE : le relevé le dit. Appuyer sur {0} pour signer et clore.',
+  'All cylinders are done. Press {0} to sign and finish.':
+    'Tous les cylindres sont faits. Appuyer sur {0} pour signer et clore.',
+  'All cylinders are done, but not all are proven by turn. Press {0} to sign and finish.':
+    'Tous les cylindres sont faits, mais tous ne sont pas prouvés par la rotation. Appuyer sur {0} pour signer et clore.',
+  'All cylinders are done, but not all are proven by torque. Press {0} to sign and finish.':
+    'Tous les cylindres sont faits, mais tous ne sont pas prouvés par le couple. Appuyer sur {0} pour signer et clore.',
   '{0}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.':
     "{0} : l'écartement n'était pas prouvé avant le montage. Démonter la bougie (c) et la mesurer.",
   'Choose the next cylinder with the left and right keys.':
@@ -619,8 +619,8 @@ export const ENTRIES: Entries = {
   ' Checked: {0}': ' Contrôlées : {0}',
   'asked for on Enter': 'demandé à Enter',
   ' For cylinder {0}': ' Pour le cylindre {0}',
-  '[o] one at a time': '[o] un par un',
-  '[o] all': '[o] tous',
+  '[{0}] one at a time': '[{0}] un par un',
+  '[{0}] all': '[{0}] tous',
   ' [p] part ': ' [p] réf. ',
   '   [l] lot ': '   [l] lot ',
   '[Enter] agrees': '[Enter] concorde',

@@ -34,7 +34,7 @@ describe('a question in the language of its reader', () => {
 
   it('takes yes without its accent, and by its first letter, also of what is true or false', async () => {
     speak(await dictionary('es'));
-    for (const answer of ['sí', 'si', 'S']) {
+    for (const answer of ['sí', 'si', 'S', 'y', 'yes']) {
       expect(await askYes(answering({ '¿': answer }).dialogue, '¿Otra?', 'no')).toBe(true);
       const { dialogue } = answering({ resistor: answer });
       expect(
