@@ -382,6 +382,8 @@ export const ENTRIES: Entries = {
     'Den Ordner nennen, der die ausgegebenen Protokolle enthält.',
   'the retention time is not set (1 to 100 years)':
     'die Aufbewahrungsfrist ist nicht gesetzt (1 bis 100 Jahre)',
+  'Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.':
+    'Fragen, was Gesetz und Verträge verlangen. Dann angeben: --years 7. Jede Werkstatt eines Archivs kann ihre eigene Frist haben.',
   'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.':
     'Erfragen, was Gesetz und Verträge verlangen. Dann setzen: --years 7, oder "retention" in der Arbeitsplatzdatei.',
   'last entry in': 'letzter Eintrag',

@@ -375,6 +375,8 @@ export const ENTRIES: Entries = {
   'this folder cannot be read': 'esta carpeta no se puede leer',
   'Name the folder that holds the exported records.': 'Nombre la carpeta que contiene las actas exportadas.',
   'the retention time is not set (1 to 100 years)': 'no está fijado el plazo de conservación (1 a 100 años)',
+  'Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.':
+    'Pregunte qué exigen la ley y los contratos. Después indíquelo: --years 7. Cada taller de un archivo central puede tener el suyo.',
   'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.':
     'Averigüe qué exigen la ley y los contratos. Luego fíjelo: --years 7, o "retention" en el archivo del puesto.',
   'last entry in': 'última entrada',

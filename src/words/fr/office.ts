@@ -376,6 +376,8 @@ export const ENTRIES: Entries = {
   'this folder cannot be read': 'ce dossier ne peut pas être lu',
   'Name the folder that holds the exported records.': 'Nommer le dossier qui contient les relevés exportés.',
   'the retention time is not set (1 to 100 years)': "la durée de conservation n'est pas fixée (1 à 100 ans)",
+  'Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.':
+    "Demander ce qu'exigent la loi et les contrats. Puis l'indiquer : --years 7. Chaque atelier d'une archive peut avoir la sienne.",
   'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.':
     'Demander ce qu\'exigent la loi et les contrats. Puis la fixer : --years 7, ou "retention" dans le fichier de poste.',
   'last entry in': 'dernière entrée',
