@@ -733,6 +733,10 @@ export const ENTRIES: Entries = {
   'this station has joined an archive already': 'ce poste a déjà rejoint une archive',
   'Remove the file to join another one; what the first one has, it keeps.':
     'Retirer le fichier pour en rejoindre une autre ; ce que la première a, elle le garde.',
+  'the archive has a log of the same origin already, with another key or of another tenant':
+    "l'archive a déjà un journal de même origine, avec une autre clé ou d'un autre locataire",
+  "If this folder is a copy of another station's, set up a station of its own: plugmark setup. If this station has a new key, have it taken in there: plugmark archive take-key.":
+    "Si ce dossier est la copie de celui d'un autre poste, installer un poste à part : plugmark setup. Si ce poste a une nouvelle clé, la faire prendre en compte là-bas : plugmark archive take-key.",
   'the archive did not take the station: {0}': "l'archive n'a pas accepté le poste : {0}",
   'Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.':
     "Demander à qui tient l'archive un nouveau jeton (plugmark archive enrol) : chacun sert une fois.",
