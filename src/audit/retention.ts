@@ -22,6 +22,8 @@ export type Retention = z.infer<typeof retentionSchema>;
 export type Standing = 'must' | 'held' | 'may';
 
 export interface Kept {
+  /** Name of its station, where the records are of several. */
+  readonly station?: string;
   readonly job: string;
   readonly state: AskedJob['state'];
   /** ISO dates; it must be kept up to and including `until`. */
@@ -44,7 +46,7 @@ export function keptOf(
       .filter(({ closed }) => closed === null)
       .flatMap(({ assessment, items }) => items.map(({ job }) => [job, assessment] as const)),
   );
-  return jobs.map(({ job, state, lastAt }) => {
+  return jobs.map(({ job, state, lastAt, station }) => {
     const lastOn = lastAt.slice(0, 10);
     const until = monthsLater(lastOn, 12 * years);
     const impact = rested.get(job);
@@ -55,7 +57,7 @@ export function keptOf(
           ? null
           : `impact assessment ${impact} is not closed`;
     const standing = until >= today ? 'must' : because === null ? 'may' : 'held';
-    return { job, state, lastOn, until, standing, because };
+    return { ...(station !== undefined && { station }), job, state, lastOn, until, standing, because };
   });
 }
 

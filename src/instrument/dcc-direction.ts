@@ -17,7 +17,7 @@ export function labelOf(element: Element): string {
 /** What the nearest of the element and those around it says of the direction; null where none does. */
 function directionOf(element: Element): 'forth' | 'back' | null {
   for (let at: Element | null = element; at !== null && at.localName !== 'measurementResults'; ) {
-    const label = `${at.getAttribute('refType') ?? ''} ${at.getAttribute('id') ?? ''} ${labelOf(at)}`;
+    const label = [at.getAttribute('refType'), at.getAttribute('id'), labelOf(at)].join(' ');
     if (BACK.test(label)) return 'back';
     if (FORTH.test(label)) return 'forth';
     const parent: Element['parentNode'] = at.parentNode;

@@ -67,7 +67,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
 /** The last day on which the certificate may be relied on; null where nobody set one. */
 export function dueDate({ certificate, interval }: Instrument): string | null {
   if (certificate === undefined) return null;
-  const byInterval = interval === undefined ? null : monthsLater(certificate.date, interval.months);
-  const stated = certificate.due ?? byInterval;
-  return byInterval !== null && stated !== null && byInterval < stated ? byInterval : stated;
+  const byInterval = interval && monthsLater(certificate.date, interval.months);
+  const [first] = [certificate.due, byInterval].filter((day) => day !== undefined).sort();
+  return first ?? null;
 }

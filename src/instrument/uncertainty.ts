@@ -45,7 +45,7 @@ export function instrumentTerms(
     terms.push(calibrationTerm(calibrated, source));
     if (instrument.correct === true) correction = error;
     else if (error !== 0) terms.push(uncorrectedTerm(error, source));
-    const years = Math.max(0, yearsBetween(certificate.date, on));
+    const years = yearsBetween(certificate.date, on);
     if (driftPerYear !== undefined && years > 0)
       terms.push(
         driftTerm(years * permissibleAt(driftPerYear.within, reading), fromStationFile(driftPerYear.basis)),

@@ -1,13 +1,15 @@
 import type { JobEvent, JobEventOf } from '../job/event.ts';
-import { decodeSamples } from '../pull/trace.ts';
+import { decodeSamples, type Samples } from '../pull/trace.ts';
 import { scaled } from '../reading.ts';
 import type { Trace } from './plots.ts';
 
 /** Shown before the start of a pull and after its end. */
 const MARGIN_US = 200_000;
 
+/** Readings of one tool that came together, decoded once for all the pulls that they may belong to. */
 interface Batch {
-  readonly coded: JobEventOf<'readings'>;
+  readonly tool: string;
+  readonly samples: Samples;
   /** A figure of the tool is counts · 10^exponent, as it described itself when it joined. */
   readonly exponent: number;
 }
@@ -25,7 +27,13 @@ export function tracesOf(events: readonly JobEvent[]): ReadonlyMap<number, Trace
     if (event.type === 'readings') {
       if (sessionOver) batches = [];
       sessionOver = false;
-      batches.push({ coded: event, exponent: exponents.get(event.tool) ?? 0 });
+      const samples = decodeSamples(event);
+      if (samples.ok)
+        batches.push({
+          tool: event.tool,
+          samples: samples.value,
+          exponent: exponents.get(event.tool) ?? 0,
+        });
     }
     if (event.type === 'pull-detected') traces.set(event.pull, traceOf(event, batches));
   }
@@ -35,14 +43,15 @@ export function tracesOf(events: readonly JobEvent[]): ReadonlyMap<number, Trace
 function traceOf(pull: JobEventOf<'pull-detected'>, batches: readonly Batch[]): Trace {
   const tMs: number[] = [];
   const nm: number[] = [];
-  for (const { coded, exponent } of batches) {
-    if (coded.tool !== pull.tool) continue;
-    const samples = decodeSamples(coded);
-    if (!samples.ok) continue;
-    samples.value.atUs.forEach((atUs, i) => {
-      if (atUs < pull.startUs - MARGIN_US || atUs > pull.endUs + MARGIN_US) return;
+  const [fromUs, toUs] = [pull.startUs - MARGIN_US, pull.endUs + MARGIN_US];
+  for (const { tool, samples, exponent } of batches) {
+    if (tool !== pull.tool) continue;
+    // Times never fall within a batch.
+    if ((samples.atUs[0] ?? 0) > toUs || (samples.atUs.at(-1) ?? 0) < fromUs) continue;
+    samples.atUs.forEach((atUs, i) => {
+      if (atUs < fromUs || atUs > toUs) return;
       tMs.push((atUs - pull.startUs) / 1000);
-      nm.push(scaled(samples.value.counts[i] ?? 0, exponent) - pull.zeroNm);
+      nm.push(scaled(samples.counts[i] ?? 0, exponent) - pull.zeroNm);
     });
   }
   return { tMs, nm };

@@ -1,5 +1,5 @@
 /** The power goes at any moment: images of the disk, rebuilt from the order of writes and fsyncs. */
-import { mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseTrustList } from '../../src/evidence/trust.ts';
 import { acknowledgedIn, heldAgainst } from './log-facts.ts';
@@ -9,6 +9,8 @@ import { typedStation } from './typed-station.ts';
 
 interface Scene {
   readonly folder: string;
+  /** Steps that every disk has: what was there before. */
+  readonly from: number;
   readonly trace: Trace;
   readonly check: (image: string, said: string) => Promise<Outcome>;
 }
@@ -25,12 +27,12 @@ export const power: Part = {
     for (const [i, length] of lengths.entries())
       scenes.push(await traced(join(folder, `trace-${i}`), length));
     const rotated = await rotation(join(folder, 'trace-keys'));
-    if (scenes.some(({ trace }) => trace.length === 0))
+    if ([...scenes, rotated].some(({ from, trace }) => trace.length <= from))
       return { one: () => Promise.resolve({ faults: [], skipped: 'strace is not there' }) };
     return {
       one: (number, random, own) => {
         const scene = (number % 10 === 9 ? rotated : scenes[number % 3]) ?? rotated;
-        const cut = whole(random, 1, scene.trace.length);
+        const cut = whole(random, scene.from, scene.trace.length);
         const image = join(own, 'image');
         mkdirSync(image);
         imageOf(scene.trace, cut, random, scene.folder, image);
@@ -45,6 +47,7 @@ async function traced(folder: string, length: number): Promise<Scene> {
   const args = [join(HERE, 'writer.mjs'), join(folder, 'station.db'), 'P', '0', String(length)];
   return {
     folder,
+    from: 1,
     trace: await traceBy(folder, args),
     async check(image, said) {
       const path = join(image, 'station.db');
@@ -82,9 +85,12 @@ async function rotation(folder: string): Promise<Scene> {
   const trace = await traceBy(data, [BIN, 'keys', 'rotate', '--data', data]);
   return {
     folder: data,
+    from: base.length,
     trace: [...base, ...trace.filter((step) => step.do === 'say' || !step.file.includes('station.db'))],
     check(image) {
-      const read = parseTrustList(readFileSync(join(image, 'trusted-keys.json')), 'the list');
+      const list = join(image, 'trusted-keys.json');
+      if (!existsSync(list)) return Promise.resolve({ faults: ['the trust list is gone'] });
+      const read = parseTrustList(readFileSync(list), 'the list');
       return Promise.resolve({ faults: read.ok ? [] : [`the trust list: ${read.error.message}`] });
     },
   };

@@ -332,6 +332,51 @@ describe('a certificate as laboratories write them', () => {
     expect(points(xml)).toEqual((ours as readonly object[]).slice(0, 3));
   });
 
+  it('with all but one of its points below zero is refused by a point below zero, not for having too few', () => {
+    const xml = changed('10.04 20.07 36.14 60.21', '10.04 -20.07 -36.14 -60.21');
+    expect(refused(xml)).toMatchObject({ where: 'w.xml: points[1].reading' });
+    expect(points(changed('10.04 20.07 36.14 60.21', '0 20.07 -36.14 -60.21'))).toHaveLength(2);
+  });
+
+  it('with a part that is listed below its item is still for one instrument', () => {
+    const part = `<dcc:subItems><dcc:item><dcc:identifications><dcc:identification refType="basic_serialNumber"><dcc:value>PART-1</dcc:value></dcc:identification></dcc:identifications></dcc:item></dcc:subItems>`;
+    const out = read(changed('</dcc:item>', `${part}</dcc:item>`));
+    expect(out).toEqual(read(EXAMPLE));
+  });
+
+  it('is read without the space around its texts', () => {
+    const spaced = EXAMPLE.replace('>EXAMPLE-W-1<', '>\n   EXAMPLE-W-1  <')
+      .replace('>EXAMPLE-2026-0117<', '> EXAMPLE-2026-0117 <')
+      .replace('>10.04 20.07 36.14 60.21<', '>  10.04\n 20.07   36.14\t60.21 <');
+    expect(read(spaced)).toEqual(read(EXAMPLE));
+  });
+
+  it.each([
+    ['refType="basic_counterclockwise"', 'list'],
+    ['id="linksgang"', 'list'],
+    ['refType="ccw_run"', 'measurementResult'],
+    ['id="run-ccw"', 'result'],
+  ])('with %s on its %s is for the other direction', (attribute, element) => {
+    const xml = EXAMPLE.replace('>clockwise<', '>run 1<').replace(
+      new RegExp(`<dcc:${element}(?: refType="gp_table1")?>`),
+      `<dcc:${element} ${attribute}>`,
+    );
+    expect(points(xml)).toContain('counter-clockwise');
+  });
+
+  it('goes by the nearest word for the direction, and by none above its results', () => {
+    const inner = changed('<dcc:list refType="gp_table1">', '<dcc:list refType="cw">').replace(
+      '>clockwise<',
+      '>counter-clockwise<',
+    );
+    expect(points(inner)).toEqual(ours);
+    const outer = changed('>clockwise<', '>run 1<').replace(
+      '<dcc:measurementResults>',
+      '<dcc:measurementResults id="ccw">',
+    );
+    expect(points(outer)).toEqual(ours);
+  });
+
   it('measured up and down gives one point a reading, whose U reaches over both', () => {
     const [first, ...others] = points(
       changed('10.04 20.07 36.14 60.21', '10.04 10.04 36.14 60.21'),
@@ -429,6 +474,26 @@ describe('hostile input', () => {
     ['no XML at all', 'MZ\u0000\u0001'],
   ])('%s is refused and does no harm', (_what, xml) => {
     expect(refused(xml)).toMatchObject({ code: 'dcc-unreadable', where: 'w.xml' });
+  });
+
+  it('is read up to a million characters, and no further', () => {
+    const long = (characters: number) => EXAMPLE.padEnd(characters);
+    expect(read(long(1 << 20)).ok).toBe(true);
+    expect(refused(long((1 << 20) + 1))?.message).toContain('too large');
+  });
+
+  it('is looked through for its first hundred tables, and no further', () => {
+    const empty = (count: number) =>
+      changed(
+        '<dcc:list refType="gp_table1">',
+        `${'<dcc:list/>'.repeat(count)}<dcc:list refType="gp_table1">`,
+      );
+    expect(read(empty(99))).toEqual(read(EXAMPLE));
+    expect(refused(empty(100))?.message).toContain('no result holds readings');
+  });
+
+  it('a fault of the program itself is thrown, and not put down to the document', () => {
+    expect(() => read(undefined as unknown as string)).toThrow(TypeError);
   });
 
   it('is never more than a refusal', () => {

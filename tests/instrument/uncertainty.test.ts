@@ -58,6 +58,37 @@ describe('what is known of a reading', () => {
     expect(drift('2026-01-01')).toBe(0);
     expect(drift('2027-01-01')).toBeCloseTo(0.3, 3);
     expect(drift('2028-01-01')).toBeCloseTo(0.6, 3);
+    // No line of zero on the day itself, and none that a date in front of it would make.
+    for (const on of ['2026-01-01', '2025-12-31']) expect(names(drifting, 30, on)).not.toContain('drift');
+    expect(names(drifting, 30, '2026-01-02')).toContain('drift');
+    expect(instrumentTerms(drifting, 30, '2027-01-01', null).terms.at(-2)?.source).toEqual({
+      kind: 'station-file',
+      basis: 'data sheet',
+    });
+  });
+
+  it('says no error that a certificate does not have', () => {
+    const { certificate } = CERTIFIED;
+    const points = certificate?.points.map((point) => ({ ...point, error: 0 })) ?? [];
+    const exact: Instrument = {
+      ...CERTIFIED,
+      certificate: { ...certificate, points } as typeof certificate & object,
+    };
+    expect(names(exact)).toEqual(['calibration', 'resolution']);
+  });
+
+  it('names the certificate, the device or the station file as what a line rests on', () => {
+    const sources = (instrument: Instrument & { promiseOfDevice?: true }) =>
+      instrumentTerms(instrument, 30, '2026-07-01', null).terms.map(({ source }) => source);
+    expect(sources(CERTIFIED).slice(0, 2)).toEqual(
+      Array(2).fill({ kind: 'certificate', number: 'C-7', laboratory: 'Example laboratory' }),
+    );
+    expect(sources({ ...WRENCH, promiseOfDevice: true })[0]).toEqual({ kind: 'device' });
+  });
+
+  it('throws where nothing says how far a tool may be off', () => {
+    const { permissibleDeviation: _, ...bare } = WRENCH;
+    expect(() => instrumentTerms(bare, 30, '2026-07-01', null)).toThrow(RangeError);
   });
 
   it('has few degrees of freedom where repeatability rules, and a wider factor for it', () => {

@@ -21,10 +21,11 @@ export interface Ran {
   readonly passed: boolean;
   readonly ms: number;
 }
-/** `killer` is the first test that failed; null for none. */
+/** `killer` is the first test that failed, null for none; `timedOut`: by its time limit and by nothing it expects. */
 export interface Answer {
   readonly ran: readonly Ran[];
   readonly killer: string | null;
+  readonly timedOut: boolean;
 }
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -92,7 +93,18 @@ function answerOf({ testModules, unhandledErrors }: TestRunResult): Answer {
     .map((one) => ({ test: one.relativeModuleId, passed: one.ok(), ms: msOf(one) }));
   const failed = testModules.find((one) => one.state() === 'failed');
   const killer = failed === undefined ? null : `${failed.relativeModuleId}: ${failureOf(failed)}`;
-  return { ran, killer: killer ?? (unhandledErrors.length > 0 ? 'an error outside of all tests' : null) };
+  return {
+    ran,
+    killer: killer ?? (unhandledErrors.length > 0 ? 'an error outside of all tests' : null),
+    timedOut: failed !== undefined && timedOut(failed),
+  };
+}
+
+/** A busy machine does that to a sound test too. */
+function timedOut(module: TestModule): boolean {
+  const [test] = module.children.allTests('failed');
+  const errors = test?.result().errors ?? module.errors();
+  return errors.some(({ message }) => /^(Test|Hook) timed out in /.test(message));
 }
 
 const msOf = (one: TestModule): number => {

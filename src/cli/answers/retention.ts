@@ -9,6 +9,7 @@ export const retentionAnswer = answer('retention', {
   jobs: z
     .array(
       z.strictObject({
+        station: z.string().exactOptional().describe('Name of the station; with `--archive` only.'),
         job: z.string().describe('Number of the job.'),
         state: jobState,
         lastOn: day.describe('The day of its last entry.'),

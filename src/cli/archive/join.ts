@@ -5,7 +5,7 @@ import { logId } from '../../archive/log-id.ts';
 import { enrolledSchema } from '../../archive/message.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { writeWhole } from '../../files/output.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { w } from '../../words/catalogue.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { signerOf } from '../station/sign-log.ts';
@@ -37,6 +37,7 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
       type: 'application/json',
       content: JSON.stringify({ token, statement }),
     });
+    if (reply.status === 409) throw new ProblemError(originTaken(url));
     const enrolled = enrolledSchema.safeParse(jsonIn(reply.text));
     if (reply.status !== 200 || !enrolled.success)
       throw new ProblemError({
@@ -64,3 +65,11 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
     return EXIT.done;
   });
 }
+
+/** Two stations under one origin would be two histories under one name. */
+const originTaken = (url: string): Problem => ({
+  code: 'archive-refused',
+  where: url,
+  message: w`the archive has a log of the same origin already, with another key or of another tenant`,
+  next: w`If this folder is a copy of another station's, set up a station of its own: plugmark setup. If this station has a new key, have it taken in there: plugmark archive take-key.`,
+});

@@ -230,7 +230,7 @@ export const declareAudit: Declare = (program, run) => {
     .action((options) => run(async () => (await import('../station/forget.ts')).forget(options))());
   csvLocale(
     json(
-      scope(
+      askedScope(
         program
           .command('retention')
           .description('shows how old the records are, and what the retention time of the shop says'),
@@ -241,9 +241,14 @@ export const declareAudit: Declare = (program, run) => {
     .option('--csv', 'every job, as CSV')
     .addHelpText(
       'after',
-      closing({}, 'plugmark retention', 'plugmark retention --years 7 --csv --csv-locale de > retention.csv'),
+      closing(
+        {},
+        'plugmark retention',
+        'plugmark retention --years 7 --csv --csv-locale de > retention.csv',
+        'plugmark retention --years 7 --archive https://archive.example.com',
+      ),
     )
-    .action((options) => run(async () => (await import('../station/retention.ts')).retention(options))());
+    .action((options) => run(async () => (await import('../audit/retention.ts')).retention(options))());
 
   forReader(
     scope(

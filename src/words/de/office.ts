@@ -382,6 +382,8 @@ export const ENTRIES: Entries = {
     'Den Ordner nennen, der die ausgegebenen Protokolle enthält.',
   'the retention time is not set (1 to 100 years)':
     'die Aufbewahrungsfrist ist nicht gesetzt (1 bis 100 Jahre)',
+  'Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.':
+    'Fragen, was Gesetz und Verträge verlangen. Dann angeben: --years 7. Jede Werkstatt eines Archivs kann ihre eigene Frist haben.',
   'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.':
     'Erfragen, was Gesetz und Verträge verlangen. Dann setzen: --years 7, oder "retention" in der Arbeitsplatzdatei.',
   'last entry in': 'letzter Eintrag',
@@ -741,6 +743,10 @@ export const ENTRIES: Entries = {
   'this station has joined an archive already': 'dieser Arbeitsplatz ist schon einem Archiv beigetreten',
   'Remove the file to join another one; what the first one has, it keeps.':
     'Die Datei entfernen, um einem anderen beizutreten; was das erste hat, behält es.',
+  'the archive has a log of the same origin already, with another key or of another tenant':
+    'das Archiv hat bereits ein Logbuch desselben Ursprungs, mit einem anderen Schlüssel oder von einem anderen Mandanten',
+  "If this folder is a copy of another station's, set up a station of its own: plugmark setup. If this station has a new key, have it taken in there: plugmark archive take-key.":
+    'Ist dieser Ordner die Kopie eines anderen Arbeitsplatzes, einen eigenen Arbeitsplatz einrichten: plugmark setup. Hat dieser Arbeitsplatz einen neuen Schlüssel, ihn dort aufnehmen lassen: plugmark archive take-key.',
   'the archive did not take the station: {0}': 'das Archiv hat den Arbeitsplatz nicht aufgenommen: {0}',
   'Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.':
     'Beim Betreiber des Archivs ein neues Token erbitten (plugmark archive enrol): jedes gilt einmal.',

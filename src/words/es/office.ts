@@ -375,6 +375,8 @@ export const ENTRIES: Entries = {
   'this folder cannot be read': 'esta carpeta no se puede leer',
   'Name the folder that holds the exported records.': 'Nombre la carpeta que contiene las actas exportadas.',
   'the retention time is not set (1 to 100 years)': 'no está fijado el plazo de conservación (1 a 100 años)',
+  'Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.':
+    'Pregunte qué exigen la ley y los contratos. Después indíquelo: --years 7. Cada taller de un archivo central puede tener el suyo.',
   'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.':
     'Averigüe qué exigen la ley y los contratos. Luego fíjelo: --years 7, o "retention" en el archivo del puesto.',
   'last entry in': 'última entrada',
@@ -725,6 +727,10 @@ export const ENTRIES: Entries = {
   'this station has joined an archive already': 'este puesto ya se ha unido a un archivo central',
   'Remove the file to join another one; what the first one has, it keeps.':
     'Quite el archivo para unirse a otro; lo que tiene el primero lo conserva.',
+  'the archive has a log of the same origin already, with another key or of another tenant':
+    'el archivo central ya tiene un registro del mismo origen, con otra clave o de otro inquilino',
+  "If this folder is a copy of another station's, set up a station of its own: plugmark setup. If this station has a new key, have it taken in there: plugmark archive take-key.":
+    'Si esta carpeta es copia de la de otro puesto, instale un puesto propio: plugmark setup. Si este puesto tiene una clave nueva, haga que la admitan allí: plugmark archive take-key.',
   'the archive did not take the station: {0}': 'el archivo central no admitió el puesto: {0}',
   'Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.':
     'Pida a quien lleva el archivo central un token nuevo (plugmark archive enrol): cada uno vale una vez.',

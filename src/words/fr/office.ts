@@ -376,6 +376,8 @@ export const ENTRIES: Entries = {
   'this folder cannot be read': 'ce dossier ne peut pas être lu',
   'Name the folder that holds the exported records.': 'Nommer le dossier qui contient les relevés exportés.',
   'the retention time is not set (1 to 100 years)': "la durée de conservation n'est pas fixée (1 à 100 ans)",
+  'Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.':
+    "Demander ce qu'exigent la loi et les contrats. Puis l'indiquer : --years 7. Chaque atelier d'une archive peut avoir la sienne.",
   'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.':
     'Demander ce qu\'exigent la loi et les contrats. Puis la fixer : --years 7, ou "retention" dans le fichier de poste.',
   'last entry in': 'dernière entrée',
@@ -731,6 +733,10 @@ export const ENTRIES: Entries = {
   'this station has joined an archive already': 'ce poste a déjà rejoint une archive',
   'Remove the file to join another one; what the first one has, it keeps.':
     'Retirer le fichier pour en rejoindre une autre ; ce que la première a, elle le garde.',
+  'the archive has a log of the same origin already, with another key or of another tenant':
+    "l'archive a déjà un journal de même origine, avec une autre clé ou d'un autre locataire",
+  "If this folder is a copy of another station's, set up a station of its own: plugmark setup. If this station has a new key, have it taken in there: plugmark archive take-key.":
+    "Si ce dossier est la copie de celui d'un autre poste, installer un poste à part : plugmark setup. Si ce poste a une nouvelle clé, la faire prendre en compte là-bas : plugmark archive take-key.",
   'the archive did not take the station: {0}': "l'archive n'a pas accepté le poste : {0}",
   'Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.':
     "Demander à qui tient l'archive un nouveau jeton (plugmark archive enrol) : chacun sert une fois.",

@@ -1,5 +1,5 @@
 /** A station ships, forgets, loses its log and gets it back from the archive, as its people and the archive's do it. */
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
@@ -204,6 +204,25 @@ it('a text that was forgotten does not come back from an archive that kept it al
     'Every personal text is there, or was deleted with "plugmark forget".',
   );
   expect(readFileSync(join(station.data, 'station.db')).toString('latin1')).not.toContain(CAR.plate);
+});
+
+describe('a second station under the origin of another', () => {
+  it('is refused with another key, and hears what to do; the first one ships on', async () => {
+    const copy = join(folder(), 'copy');
+    cpSync(station.data, copy, { recursive: true });
+    rmSync(join(copy, 'archive-link.json'));
+    const second = { ...scope(), data: copy };
+    await said(() => rotateKey({ ...second, lost: true }));
+    await give('second', { use: 'enrol', tenant: 'north', origin: null });
+    expect(await problemOf(() => joinArchive(url, second))).toMatchObject({
+      code: 'archive-refused',
+      message: expect.stringContaining('a log of the same origin already, with another key'),
+      next: expect.stringContaining('plugmark setup'),
+    });
+    expect(existsSync(join(copy, 'archive-link.json'))).toBe(false);
+    await said(() => voidJob('J-2', { ...scope(), by: 'Foreman', because: 'wrong car' }));
+    expect((await said(() => shipLog(scope()))).value).toBe(0);
+  });
 });
 
 describe('a station whose key is lost', () => {

@@ -142,6 +142,47 @@ describe('a question to an archive', () => {
     expect(delivered.stdout).toMatch(/EXAMPLE-14G +\(none\) +16 +16/);
   });
 
+  it('counts what must be kept over all bays, and holds by its own assessment what each bay has', async () => {
+    // The wrench was out of tolerance for a proof of the one bay; the other has a job of the same number.
+    await workIn(join(root, 'west-1'), BAY_1);
+    await workIn(join(root, 'west-2'), BAY_2);
+    await impactOn(join(root, 'west-1'));
+    await keepStation(store, join(root, 'west-1'), { tenant: 'west', name: 'West 1' });
+    await keepStation(store, join(root, 'west-2'), { tenant: 'west', name: 'West 2' });
+    const until = '2999-01-01T00:00:00.000Z';
+    await store.readers.add(tokenHash('west'), { tenant: 'west', log: null, name: 'Auditor' }, until);
+    vi.useFakeTimers({ toFake: ['Date'], now: Date.parse('2030-01-01T00:00:00Z') });
+    onTestFinished(() => void vi.useRealTimers());
+    const rows = async (answer: ReturnType<typeof there>) =>
+      JSON.parse((await answer).stdout).jobs as readonly Record<string, unknown>[];
+    const args = ['retention', '--years', '1'];
+    const all = await rows(asked('west', ...args, '--json'));
+    const named = (station: string, jobs: readonly Record<string, unknown>[]) =>
+      jobs.map((row) => ({ station, ...row }));
+    expect(all).toEqual(
+      expect.arrayContaining([
+        ...named('West 1', await rows(there('west-1', ...args, '--json'))),
+        ...named('West 2', await rows(there('west-2', ...args, '--json'))),
+      ]),
+    );
+    expect(all).toHaveLength(4);
+    expect(
+      all.filter(({ job }) => job === 'J-1').map(({ station, standing }) => [station, standing]),
+    ).toEqual([
+      ['West 1', 'held'],
+      ['West 2', 'may'],
+    ]);
+    expect((await asked('west', ...args)).stdout).toContain(
+      'held: West 1, J-1, impact assessment IA-1 is not closed',
+    );
+    expect((await asked('west', ...args, '--csv')).stdout).toMatch(/^\W?Station,Job,/);
+  });
+
+  it('does not know the retention time of the shops of an archive: it is named', async () => {
+    const { code, stderr } = await asked('fleet', 'retention');
+    expect([code, stderr]).toEqual([2, expect.stringContaining('Then name it: --years 7.')]);
+  });
+
   it('is noted with who asked it, and without the plate that was asked for', async () => {
     await asked('fleet', 'ask', '--plate', VAN.plate, '--from', '2026-01-01');
     const reads = await store.readers.reads(1000);
@@ -210,6 +251,7 @@ describe('whoever has a token', () => {
     ['delivered'],
     ['drift', 'EXAMPLE-W-1', '--permissible', '2'],
     ['calendar'],
+    ['retention', '--years', '7', '--csv'],
   ];
   it.each(COMMANDS)('of one log sees no other of its tenant: %s', async (...args) => {
     const { stdout } = await asked('bay', ...args);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../../src/cli/audit/ask.ts';
-import { retention } from '../../../src/cli/station/retention.ts';
+import { retention } from '../../../src/cli/audit/retention.ts';
 import { kindWords, verdictWords } from '../../../src/report/verdict.ts';
 import { workIn } from '../../audit/shop.ts';
 import { problemOf, said } from '../answers.ts';

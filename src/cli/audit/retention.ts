@@ -6,15 +6,15 @@ import { rowsCsv } from '../../report/rows-csv.ts';
 import { plural, w } from '../../words/catalogue.ts';
 import { printJson } from '../answers/answer.ts';
 import { retained } from '../answers/retention.ts';
+import { today } from '../station/clock.ts';
+import { readStationFile } from '../station/station-file.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
-import { today } from './clock.ts';
-import { type Scope, withStationFolder } from './scope.ts';
-import { readStationFile } from './station-file.ts';
+import { type AskedScope, withRecords } from './asked.ts';
 
-interface RetentionOptions extends Scope {
+interface RetentionOptions extends AskedScope {
   readonly years?: number;
   readonly csv?: true;
   readonly csvLocale?: string;
@@ -24,26 +24,37 @@ interface RetentionOptions extends Scope {
 /** How old the records are, and what the shop's retention time says of them. Deletes nothing. */
 export async function retention(options: RetentionOptions): Promise<ExitCode> {
   const rule = await ruleOf(options);
-  return withStationFolder(options, ({ log }) => {
+  return withRecords(options, async ({ records }) => {
     const on = today();
-    const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), on);
-    if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept, csvStyle(options.csvLocale)));
+    const kept: Kept[] = [];
+    // Two stations may have a job of one number: what one assesses is nothing to the other's.
+    for (const { log, entries } of await records.stations()) {
+      const jobs = await records.jobsOf(log === null ? {} : { log });
+      kept.push(...keptOf(jobs, rule, impactsOf(entries), on));
+    }
+    if (options.csv === true)
+      process.stdout.write(rowsCsv(columnsOf(kept), kept, csvStyle(options.csvLocale)));
     else if (options.json === true) printJson(retained(on, rule, kept));
     else print(lines(kept, rule, on));
     return EXIT.done;
   });
 }
 
-async function ruleOf({ years, station, data }: RetentionOptions): Promise<Retention> {
+async function ruleOf({ years, station, data, archive }: RetentionOptions): Promise<Retention> {
   if (years !== undefined && years >= 1 && years <= 100) return { years };
   const stated =
-    years === undefined && data === undefined ? (await readStationFile(station)).retention : undefined;
+    years === undefined && data === undefined && archive === undefined
+      ? (await readStationFile(station)).retention
+      : undefined;
   if (stated !== undefined) return stated;
   throw new ProblemError({
     code: 'retention-unknown',
     where: years === undefined ? 'retention' : '--years',
     message: w`the retention time is not set (1 to 100 years)`,
-    next: w`Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.`,
+    next:
+      archive === undefined
+        ? w`Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.`
+        : w`Ask what law and contracts require. Then name it: --years 7. Each shop of an archive may have its own.`,
   });
 }
 
@@ -55,6 +66,15 @@ const COLUMNS: readonly Column<Kept>[] = [
   { header: 'Standing', value: ({ standing }) => standing },
   { header: 'Held because', value: ({ because }) => because },
 ];
+
+/** With the station in front, where they are of several. */
+const columnsOf = (kept: readonly Kept[]): readonly Column<Kept>[] =>
+  kept.some(({ station }) => station !== undefined)
+    ? [{ header: 'Station', value: ({ station }) => station ?? null }, ...COLUMNS]
+    : COLUMNS;
+
+const nameOf = ({ station, job }: Kept): string =>
+  safeLine(station === undefined ? job : `${station}, ${job}`);
 
 function lines(kept: readonly Kept[], { years, basis }: Retention, today: string): readonly string[] {
   const oldest = kept.map(({ lastOn }) => lastOn).sort()[0];
@@ -74,7 +94,7 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
       ? [w`There are no jobs.`]
       : ['', ...textTable(head, rows), '', w`The oldest is of ${oldest}.`]),
     ...(next === undefined ? [] : [w`The next time runs out on ${next}.`]),
-    ...held.slice(0, 10).map(({ job, because }) => w`  held: ${safeLine(job)}, ${because ?? ''}`),
+    ...held.slice(0, 10).map((one) => w`  held: ${nameOf(one)}, ${one.because ?? ''}`),
     ...(held.length > 10 ? [w`  and ${held.length - 10} more are held`] : []),
     w`Nothing was deleted. No entry can be taken out of the log: it is one chain of proof. You may delete papers and exported records.`,
   ];
