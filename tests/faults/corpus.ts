@@ -1,6 +1,7 @@
 /** Whole inputs of every kind that the program reads, and the commands that read them. */
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { captureWriter } from '../../drivers/replay/capture-writer.ts';
 import { exampleFile } from '../../src/files/input.ts';
 import { BIN, ran, started } from './part.ts';
 import { typedStation } from './typed-station.ts';
@@ -27,9 +28,13 @@ export async function corpusIn(
   await must(['demo', '--fast', '--direct', '--cylinders', '4', '--out', demo]);
   const note = join(folder, 'note');
   await must(['log', 'checkpoint', '--data', demo, '--out', note]);
+  const key = join(folder, 'key.pem');
+  await must(['keys', 'make', key, '--name', 'Example Foreman']);
+  const vkey = (await must(['log', 'vkey', '--data', demo])).trim();
   const bundle = join(folder, 'package');
   await must(['package', '--data', demo, '--out', bundle]);
   const record = readdirSync(demo).find((name) => name.endsWith('.record.json')) ?? '';
+  const paper = readdirSync(demo).find((name) => name.endsWith('.pdf')) ?? '';
   const trust = readFileSync(join(demo, 'trusted-keys.json'));
   const recordBytes = readFileSync(join(demo, record));
   const { station, order } = typedStation(folder);
@@ -43,6 +48,11 @@ export async function corpusIn(
   );
   const profile = example('profile-wrench.json');
   const json = JSON.stringify;
+  const exampleStation = JSON.parse(example('station.json').toString());
+  const adopted = exampleStation.tools.map((tool: object, i: number) => ({
+    ...tool,
+    driver: { use: 'imds', address: `c2:00:00:00:00:0${i + 1}` },
+  }));
   const index = readdirSync(bundle).find((name) => name.endsWith('.json') && name.includes('index')) ?? '';
   const packed = readdirSync(bundle, { recursive: true, withFileTypes: true })
     .filter((one) => one.isFile())
@@ -162,13 +172,13 @@ export async function corpusIn(
       what: 'profile',
       bytes: profile,
       file: 'p.json',
-      argv: (file) => ['driver', 'check', file, '--hex', '00000000'],
+      argv: (file) => ['driver', 'check', file, '--bytes', 'a501000000640064ff9c8000'],
     },
     {
       what: 'profile of a gauge',
       bytes: example('profile-gauge.json'),
       file: 'p.json',
-      argv: (file) => ['driver', 'check', file, '--hex', '01020304'],
+      argv: (file) => ['driver', 'check', file, '--bytes', '01020304'],
     },
     { what: 'trace', bytes: csv, file: 't.csv', argv: (file) => ['pulls', file] },
     {
@@ -181,6 +191,7 @@ export async function corpusIn(
       what: 'log, restored',
       bytes: readFileSync(join(demo, 'station.db')),
       file: 'b.db',
+      beside: [['data/a-folder-that-is-there', Buffer.alloc(0)]],
       argv: (file, own) => ['restore', file, '--data', join(own, 'data')],
     },
     {
@@ -215,9 +226,119 @@ export async function corpusIn(
     },
     {
       what: 'bonds',
-      bytes: Buffer.from(json({ form: 'plugmark/bonds/1', bonds: {} })),
+      bytes: Buffer.from(
+        json({
+          form: 'plugmark/bonds/1',
+          bonds: {
+            'c2:00:00:00:00:01': { key: '0f'.repeat(16), diversifier: '1234', random: '0'.repeat(16) },
+          },
+        }),
+      ),
       file: 'bluetooth-bonds.json',
-      argv: () => ['schema', 'bonds'],
+      beside: [
+        ['station.json', Buffer.from(json({ ...exampleStation, tools: adopted }))],
+        ['order.json', readFileSync(order)],
+      ],
+      // Opens the adapter with them; there is none behind the name of the air.
+      argv: (_file, own) => [
+        'job',
+        '--plain',
+        '--order',
+        join(own, 'order.json'),
+        '--station',
+        join(own, 'station.json'),
+      ],
+    },
+    {
+      what: 'record, shown',
+      bytes: recordBytes,
+      file: 'r.record.json',
+      argv: (file) => ['show', file, '--plain', '--trust', join(demo, 'trusted-keys.json')],
+    },
+    {
+      what: 'record, results',
+      bytes: recordBytes,
+      file: 'r.record.json',
+      argv: (file) => ['results', file, '--trust', join(demo, 'trusted-keys.json')],
+    },
+    {
+      what: 'record, as a page',
+      bytes: recordBytes,
+      file: 'r.record.json',
+      argv: (file, own) => ['page', file, '--out', join(own, 'r.html')],
+    },
+    {
+      what: 'record, countersigned',
+      bytes: recordBytes,
+      file: 'r.record.json',
+      argv: (file) => ['countersign', file, '--key', key],
+    },
+    {
+      what: 'key of a person',
+      bytes: readFileSync(key),
+      file: 'key.pem',
+      beside: [['r.record.json', recordBytes]],
+      argv: (file, own) => ['countersign', join(own, 'r.record.json'), '--key', file],
+    },
+    {
+      what: 'paper with its record',
+      bytes: readFileSync(join(demo, paper)),
+      file: 'r.pdf',
+      argv: (file) => ['verify', file, '--trust', join(demo, 'trusted-keys.json')],
+    },
+    {
+      what: 'trust list, to show by',
+      bytes: trust,
+      file: 'trust.json',
+      argv: (file) => ['show', join(demo, record), '--plain', '--trust', file],
+    },
+    {
+      what: 'trust list, to recover by',
+      bytes: trust,
+      file: 'trust.json',
+      argv: (file, own) => [
+        ...['recover', '--records', demo, '--data', demo, '--trust', file],
+        ...['--out', join(own, 'new.db')],
+      ],
+    },
+    {
+      what: 'policy',
+      bytes: Buffer.from(`log ${vkey}\nquorum none\n`),
+      file: 'insurer.policy',
+      argv: (file) => ['verify', join(demo, record), '--policy', file],
+    },
+    {
+      what: 'checkpoint, proven',
+      bytes: readFileSync(note),
+      file: 'note',
+      argv: (file) => ['log', 'prove', 'consistency', file, '--data', demo],
+    },
+    {
+      what: 'certificate, as found',
+      bytes: example('gauge-certificate.json'),
+      file: 'c.json',
+      argv: (file, own) => [
+        ...['impact', 'assess', 'gauge', '--as-found', file, '--by', 'Example', '--data', demo],
+        ...['--out', join(own, 'out')],
+      ],
+    },
+    {
+      what: 'capture',
+      bytes: capture(0),
+      file: 'rest.jsonl',
+      beside: [1, 2, 3, 4].map((i) => [`${i}.jsonl`, capture(500 * i)] as const),
+      argv: (file, own) => [
+        ...['driver', 'teach', '--unit', 'N.m', '--step', '0.01', '--rest', file],
+        ...[1, 2, 3].flatMap((i) => ['--figure', `${5 * i}=${join(own, `${i}.jsonl`)}`]),
+        ...['--proof', `2.5=${join(own, '4.jsonl')}`, '--out', join(own, 'my.profile.json')],
+      ],
+    },
+    {
+      what: 'scenario',
+      bytes: example('scenario.json'),
+      file: 'scenario.json',
+      // Without the profile beside it nothing is served, and the program ends.
+      argv: (file) => ['sim', 'serve', file],
     },
     ...(index === '' ? packed.slice(0, 1) : [index]).map(inPackage),
     ...packed
@@ -232,7 +353,24 @@ export async function corpusIn(
   return { inputs, data };
 }
 
-async function must(argv: readonly string[]): Promise<void> {
+/** What a device might have sent, as "devices record" writes it. */
+function capture(figure: number): Buffer {
+  const of = { service: '185a', uuid: '2c0b', properties: ['notify'] };
+  let text = '';
+  const writer = captureWriter({ address: 'c0:00:00:00:00:31', characteristics: [of] }, (line) => {
+    text += line;
+  });
+  for (let i = 0; i < 40; i++) {
+    const packet = Buffer.alloc(4);
+    packet.writeInt32LE(figure + (i % 3));
+    writer.packet(of, packet, 20_000 * i);
+  }
+  writer.end();
+  return Buffer.from(text);
+}
+
+async function must(argv: readonly string[]): Promise<string> {
   const { code, err, out } = await ran(argv, { patienceMs: 120_000 });
   if (code !== 0) throw new Error(`${argv.join(' ')}: ${code} ${err}${out}`);
+  return out;
 }

@@ -40,14 +40,23 @@ async function wholeProgram(random: Random, folder: string): Promise<Outcome> {
   const { station, order } = typedStation(folder);
   const faults: string[] = [];
   const shown = new Set<string>();
+  const typed: string[] = [];
+  let hadTime = false;
   for (let round = 0; round < 2; round++) {
     const args = round === 0 ? ['--order', order] : ['--resume'];
     const job = started(process.execPath, [BIN, 'job', ...args, '--station', station, '--plain']);
     await job.says('gauge  linked');
     const figures = whole(random, 1, 3);
     for (let i = 0; i < figures; i++) {
-      job.type(`0.7${whole(random, 1, 9)} mm`);
+      const figure = `0.7${whole(random, 1, 9)}`;
+      typed.push(`${figure}0`);
+      job.type(`${figure} mm`);
       await pauseMs(random.uniform(0, 60));
+    }
+    // In one of two kills the program gets the time for an answer, however slow the machine is.
+    if (random.chance(0.5)) {
+      await Promise.race([job.says('  gap  '), pauseMs(ANSWERS_WITHIN_MS)]);
+      hadTime = true;
     }
     await pauseMs(random.uniform(0, 200));
     job.kill('SIGKILL');
@@ -65,6 +74,20 @@ async function wholeProgram(random: Random, folder: string): Promise<Outcome> {
       .flatMap(({ event }) =>
         event.type === 'gap-measured' ? [`${event.cylinder} ${event.judgement.value.toFixed(3)}`] : [],
       );
+    const entries = log.entries('job:EX-4001');
+    const left = [...typed];
+    for (const line of held) {
+      const at = left.indexOf(line.split(' ')[1] ?? '');
+      if (at < 0) faults.push(`"${line}" is in the log, and nobody typed it`);
+      else left.splice(at, 1);
+    }
+    const readings = entries.reduce(
+      (sum, { event }) => sum + (event.type === 'readings' ? event.count : 0),
+      0,
+    );
+    if (readings > typed.length)
+      faults.push(`${typed.length} figures were typed, the log contains ${readings} readings`);
+    if (hadTime && shown.size === 0) faults.push('figures were typed and had time, and no verdict was shown');
     for (const line of shown)
       if (!held.includes(line)) faults.push(`"${line}" was shown and is not in the log`);
   } finally {
@@ -72,6 +95,9 @@ async function wholeProgram(random: Random, folder: string): Promise<Outcome> {
   }
   return { faults, counted: { 'verdicts shown': shown.size, kills: 2 } };
 }
+
+/** Long enough for a machine that is full of others. */
+const ANSWERS_WITHIN_MS = 8000;
 
 const figuresOf = (line: string): string => {
   const [, cylinder, value] = /cylinder (\d) {2}gap {2}[A-Z ]+ {2}([\d.]+)/.exec(line) ?? [];

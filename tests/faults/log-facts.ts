@@ -1,5 +1,6 @@
 /** What a log that a writer wrote into holds, against what was acknowledged to whoever watched it. */
 import { createHash } from 'node:crypto';
+import { existsSync, statSync } from 'node:fs';
 import { openStationLog } from '../../db/log.ts';
 import { ProblemError } from '../../src/problem.ts';
 
@@ -46,5 +47,22 @@ export async function heldAgainst(
     const why =
       cause instanceof ProblemError ? `${cause.problem.code}: ${cause.problem.message}` : String(cause);
     return { faults: [`the log cannot be opened: ${why}`], held: 0, told };
+  }
+}
+
+/** No file, or one that no page was written into: the program was stopped before it had a log. */
+export const isNoLog = (path: string): boolean => !existsSync(path) || statSync(path).size === 0;
+
+/** Verdicts on gaps in all jobs of a log. */
+export async function gapsIn(path: string): Promise<number> {
+  const log = await openStationLog(path);
+  try {
+    return log
+      .streams()
+      .filter((stream) => stream.startsWith('job:'))
+      .flatMap((stream) => log.entries(stream))
+      .filter(({ event }) => event.type === 'gap-measured').length;
+  } finally {
+    log.close();
   }
 }

@@ -12,7 +12,7 @@ process.stdin.destroy();
 
 process.on('message', async ({ argv }) => {
   text = '';
-  const startMs = performance.now();
+  const before = process.cpuUsage();
   let code;
   try {
     code = await main(['node', 'plugmark', ...argv]);
@@ -20,8 +20,16 @@ process.on('message', async ({ argv }) => {
     code = 70;
     text += `\nthrown: ${error?.stack ?? error}`;
   }
-  process.send({ code, text, ms: performance.now() - startMs, mb: process.memoryUsage().rss / 1e6 });
+  send(code, before);
 });
 process.on('unhandledRejection', (error) => {
-  process.send({ code: 70, text: `unhandled: ${error?.stack ?? error}`, ms: 0, mb: 0 });
+  text = `unhandled: ${error?.stack ?? error}`;
+  send(70, process.cpuUsage());
 });
+
+function send(code, before) {
+  const { user, system } = process.cpuUsage(before);
+  // The peak since the process began: what is there after the answer says nothing of what the answer took.
+  const peakMb = process.resourceUsage().maxRSS / 1000;
+  process.send({ code, text, cpuMs: (user + system) / 1000, peakMb });
+}

@@ -1,15 +1,18 @@
 /** Whatever a file or a word of the command line holds: an answer or a sentence, soon, and nothing else. */
-import { type ChildProcess, fork } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { z } from 'zod';
 import type { Random } from '../../sim/random.ts';
+import { EXIT } from '../../src/cli/terminal/exit.ts';
+import { type Answer, askedOfProgram, JUDGED_BY, newWorker } from './asking.ts';
+import { commandsOfProgram, notReached } from './commands.ts';
 import { corpusIn, type Input } from './corpus.ts';
-import { HANGS_AFTER_MS, HERE, manners, type Outcome, type Part, pick, whole } from './part.ts';
+import { manners, type Outcome, type Part, pick, whole } from './part.ts';
 
 const MOST_MB = 500;
 /** Many in one case: a program that starts anew for each would take most of the time. */
 const A_CASE = 100;
+/** The worker is not the program: one of so many goes through what is delivered. */
+const PROGRAM_EVERY = 50;
 
 export const mutation: Part = {
   name: 'mutation',
@@ -18,122 +21,96 @@ export const mutation: Part = {
   short: 3,
   async prepare(folder) {
     const { inputs } = await corpusIn(folder);
+    const notes = notReached(inputs.map(({ argv }) => argv('FILE', 'FOLDER')));
+    await allAreRead(inputs, folder);
     let worker = newWorker();
     return {
+      notes: [`a hang is an answer after more than 10 s of ${JUDGED_BY}`, ...notes],
       async one(_number, random, own) {
         const faults: string[] = [];
         let peakMb = 0;
         let slowestMs = 0;
+        let throughProgram = 0;
         // What one process keeps of hundreds of commands is not the memory that a command takes.
-        worker.kill('SIGKILL');
+        worker.end();
         worker = newWorker();
         for (let i = 0; i < A_CASE; i++) {
           const dir = join(own, String(i));
-          mkdirSync(dir);
-          const { argv, what, never } = random.chance(0.15)
-            ? { argv: wordsOf(random, dir), what: 'command line', never: undefined }
+          const { lay, what, never } = random.chance(0.15)
+            ? { lay: wordsOf(random, dir), what: 'command line', never: undefined }
             : fileOf(random, pick(random, inputs), dir);
-          const answer = await asked(worker, argv);
-          if (answer === null) worker = newWorker();
-          const ran = answer ?? { code: null, text: 'HANGS', ms: HANGS_AFTER_MS, mb: 0 };
-          peakMb = Math.max(peakMb, ran.mb);
-          slowestMs = Math.max(slowestMs, ran.ms);
-          const found = [
-            ...manners({ code: ran.code, signal: null, out: '', err: ran.text, ms: ran.ms }),
-            ...(never?.test(ran.text) === true ? ['a changed file is taken for a whole one'] : []),
-            ...(ran.mb > MOST_MB ? [`${Math.round(ran.mb)} MB`] : []),
-          ];
-          faults.push(...found.map((fault) => `${what} (${dir}): ${fault}`));
-          if (ran.mb > MOST_MB) {
-            worker.kill('SIGKILL');
+          const isProgram = i % PROGRAM_EVERY === PROGRAM_EVERY - 1;
+          if (isProgram) throughProgram++;
+          let answer = await (isProgram ? askedOfProgram(lay(), dir) : worker.ask(lay()));
+          if (answer.peakMb > MOST_MB && !isProgram) {
+            // The peak is that of all commands before, too: once more, alone.
+            worker.end();
             worker = newWorker();
+            answer = await worker.ask(lay());
           }
+          peakMb = Math.max(peakMb, answer.peakMb);
+          slowestMs = Math.max(slowestMs, answer.ownMs);
+          faults.push(...faultsOf(answer, never).map((fault) => `${what} (${dir}): ${fault}`));
         }
-        return { faults, peakMb, counted: { inputs: A_CASE, 'longest ms': slowestMs } } satisfies Outcome;
+        return {
+          faults,
+          peakMb,
+          counted: { inputs: A_CASE, 'through the program': throughProgram, 'longest ms': slowestMs },
+        } satisfies Outcome;
       },
-      end: () => void worker.kill('SIGKILL'),
+      end: () => worker.end(),
     };
   },
 };
 
-const newWorker = (): ChildProcess => fork(join(HERE, 'mutation-worker.mjs'), { stdio: 'ignore' });
-const answerSchema = z.object({ code: z.int().nullable(), text: z.string(), ms: z.number(), mb: z.number() });
+const faultsOf = (answer: Answer, never: RegExp | undefined): readonly string[] => [
+  ...manners({ code: answer.code, signal: null, out: '', err: answer.text, ms: answer.ownMs }),
+  ...(answer.hangs ? [`hangs: ${Math.round(answer.ownMs)} ms of its own time`] : []),
+  ...(answer.hangs || EXIT_CODES.has(answer.code) ? [] : [`it ends with ${answer.code}`]),
+  ...(never?.test(answer.text) === true ? ['a changed file is taken for a whole one'] : []),
+  ...(answer.peakMb > MOST_MB ? [`${Math.round(answer.peakMb)} MB at its peak`] : []),
+];
+const EXIT_CODES: ReadonlySet<number | null> = new Set(Object.values(EXIT));
 
-/** Null where it does not answer in time. */
-function asked(worker: ChildProcess, argv: readonly string[]): Promise<z.infer<typeof answerSchema> | null> {
-  return new Promise((resolve) => {
-    const end = (answer: z.infer<typeof answerSchema> | null) => {
-      clearTimeout(timer);
-      worker.off('message', heard).off('exit', gone);
-      resolve(answer);
-    };
-    const heard = (message: unknown) => end(answerSchema.parse(message));
-    const gone = (code: number | null) =>
-      end({ code: 70, text: `fault in the program: it ended by itself with ${code}`, ms: 0, mb: 0 });
-    const timer = setTimeout(() => {
-      worker.kill('SIGKILL');
-      end(null);
-    }, 2 * HANGS_AFTER_MS);
-    worker.on('message', heard).on('exit', gone);
-    worker.send({ argv });
-  });
-}
-
-function fileOf(random: Random, { what, bytes, file, beside = [], argv, never }: Input, dir: string) {
-  const path = join(dir, file);
-  for (const [name, content] of [...beside, [file, mutated(random, bytes)] as const]) {
-    mkdirSync(dirname(join(dir, name)), { recursive: true });
-    writeFileSync(join(dir, name), content);
+/** Of a command that does not look into its file, no mutation tries anything: whole and spoilt must get other answers. */
+async function allAreRead(inputs: readonly Input[], folder: string): Promise<void> {
+  const worker = newWorker();
+  const unread: string[] = [];
+  for (const [i, input] of inputs.entries()) {
+    const texts: string[] = [];
+    for (const bytes of [input.bytes, Buffer.from('\u0001 spoilt')]) {
+      // The same place, so that names of files make no difference.
+      const dir = join(folder, `read-${i}`);
+      const { text } = await worker.ask(laid(input, bytes, dir)());
+      texts.push(text.replaceAll(/\d/g, '0'));
+    }
+    if (texts[0] === texts[1]) unread.push(`${input.what}: ${texts[0]?.slice(0, 200)}`);
   }
-  return { what, argv: argv(path, dir), never };
+  worker.end();
+  if (unread.length > 0) throw new Error(`inputs that no command reads:\n${unread.join('\n')}`);
 }
 
-const WORDS = [
-  'jobs',
-  'verify',
-  'ask',
-  'log',
-  'check',
-  'keys',
-  'list',
-  'paper',
-  'window',
-  'pulls',
-  'impact',
-  'package',
-  'manual',
-  'schema',
-  'capability',
-  'drift',
-  'calendar',
-  'forget',
-  'retention',
-  'dispute',
-  'share',
-  'replay',
-  'complete',
-  'completion',
-];
-const OPTIONS = [
-  '--station',
-  '--data',
-  '--out',
-  '--json',
-  '--from',
-  '--to',
-  '--vin',
-  '--job',
-  '--trust',
-  '--tool',
-  '--by',
-  '--because',
-  '--on',
-  '--plate',
-  '--help',
-  '--version',
-  '--without',
-  '--order',
-];
+/** Puts the files of a case where they belong, and gives the command line. */
+const laid = (input: Input, bytes: Buffer, dir: string) => () => {
+  rmSync(dir, { recursive: true, force: true });
+  mkdirSync(dir, { recursive: true });
+  for (const [name, content] of [...(input.beside ?? []), [input.file, bytes] as const]) {
+    mkdirSync(dirname(join(dir, name)), { recursive: true });
+    // A private key is only read where nobody else can.
+    writeFileSync(join(dir, name), content, { mode: 0o600 });
+  }
+  return input.argv(join(dir, input.file), dir);
+};
+
+const fileOf = (random: Random, input: Input, dir: string) => ({
+  what: input.what,
+  lay: laid(input, mutated(random, input.bytes), dir),
+  never: input.never,
+});
+
+const COMMANDS = commandsOfProgram();
+const WORDS = COMMANDS.flatMap(({ path, words }) => [...path, ...words]);
+const OPTIONS = COMMANDS.flatMap(({ options }) => options);
 const HOSTILE = [
   '\u001b[31mred\u001b[0m',
   '\u0007',
@@ -156,17 +133,28 @@ const HOSTILE = [
   '-',
 ];
 
-function wordsOf(random: Random, dir: string): readonly string[] {
-  const words = Array.from({ length: whole(random, 1, 6) }, () => {
-    const word = pick(random, random.chance(0.3) ? HOSTILE : random.chance(0.5) ? WORDS : OPTIONS);
+function wordsOf(random: Random, dir: string): () => readonly string[] {
+  // What asks questions or waits for a tool has parts of its own.
+  const { path, options } = pick(
+    random,
+    COMMANDS.filter((command) => !command.waits),
+  );
+  const words = Array.from({ length: whole(random, 0, 6) }, () => {
+    const word = pick(
+      random,
+      random.chance(0.3) ? HOSTILE : random.chance(0.3) ? WORDS : random.chance(0.5) ? OPTIONS : options,
+    );
     return random.chance(0.2) ? mutated(random, Buffer.from(word)).toString('utf8') : word;
   });
-  // What asks questions or waits for a tool has parts of its own.
-  const first = WORDS.includes(words[0] ?? '') ? words : [pick(random, WORDS), ...words];
-  return [
-    ...first.map((word) => word.replaceAll('\u0000', '')),
+  const argv = [
+    ...[...path, ...words].map((word) => word.replaceAll('\u0000', '')),
     ...(random.chance(0.5) ? ['--data', dir] : []),
   ];
+  return () => {
+    rmSync(dir, { recursive: true, force: true });
+    mkdirSync(dir, { recursive: true });
+    return argv;
+  };
 }
 
 /** One to four changes of bytes, of pieces, or of what stands for a value. */

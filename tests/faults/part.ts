@@ -26,6 +26,8 @@ export interface Part {
 export interface One {
   readonly one: (number: number, random: Random, folder: string) => Promise<Outcome>;
   readonly end?: () => void;
+  /** What this part cannot try, and how it judges: printed below the table. */
+  readonly notes?: readonly string[];
 }
 
 export const BIN = fileURLToPath(new URL('../../dist/src/cli/bin.js', import.meta.url));
@@ -37,6 +39,8 @@ export interface Ran {
   readonly out: string;
   readonly err: string;
   readonly ms: number;
+  /** Where it was asked for: without the time in a queue for a processor. */
+  readonly ownMs?: number;
 }
 
 /** Nothing takes longer. */
@@ -60,7 +64,14 @@ export function started(
     env = {},
     cwd,
     patienceMs = HANGS_AFTER_MS,
-  }: { env?: NodeJS.ProcessEnv; cwd?: string; patienceMs?: number } = {},
+    ownTime,
+  }: {
+    env?: NodeJS.ProcessEnv;
+    cwd?: string;
+    patienceMs?: number;
+    /** Judges by the process's own time, with the patience as the most on the wall. */
+    ownTime?: (pid: number) => { readonly ms: () => number; readonly end: () => void };
+  } = {},
 ): Running {
   const startMs = performance.now();
   const child = spawn(command, args, {
@@ -79,11 +90,24 @@ export function started(
   });
   child.stdin.on('error', () => {});
   const timer = setTimeout(() => child.kill('SIGKILL'), patienceMs);
+  const own = ownTime?.(child.pid ?? 0);
+  const isLate = () => own !== undefined && own.ms() > HANGS_AFTER_MS;
+  const watch = own && setInterval(() => isLate() && child.kill('SIGKILL'), 100);
   const ended = new Promise<Ran>((resolve) => {
     child.on('close', (code, signal) => {
       clearTimeout(timer);
+      clearInterval(watch);
+      own?.end();
       const ms = performance.now() - startMs;
-      resolve({ code, signal, out, err: ms >= patienceMs ? `${err}\nHANGS` : err, ms });
+      const hangs = ms >= patienceMs || isLate();
+      resolve({
+        code,
+        signal,
+        out,
+        err: hangs ? `${err}\nHANGS` : err,
+        ms,
+        ...(own !== undefined && { ownMs: own.ms() }),
+      });
     });
   });
   return {

@@ -55,6 +55,8 @@ const done: Done[] = existsSync(file)
       .map((line) => doneSchema.parse(JSON.parse(line)))
   : [];
 
+const notes: string[] = [];
+
 async function runPart(part: Part): Promise<void> {
   const count = Math.min(number('cases', Number.POSITIVE_INFINITY), short ? part.short : part.cases);
   const before = new Set(done.flatMap((one) => (one.part === part.name ? [one.number] : [])));
@@ -62,7 +64,8 @@ async function runPart(part: Part): Promise<void> {
   if (numbers.length === 0) return;
   const folder = mkdtempSync(join(tmpdir(), `plugmark-faults-${part.name}-`));
   try {
-    const { one, end } = await part.prepare(folder);
+    const { one, end, notes: ofPart = [] } = await part.prepare(folder);
+    notes.push(...ofPart.map((note) => `${part.name}: ${note}`));
     let tried = 0;
     for (const i of numbers) {
       if (performance.now() > untilMs) break;
@@ -124,4 +127,5 @@ for (const { name, what } of PARTS) {
   for (const why of new Set(skipped.map((row) => row.skipped)))
     console.log(`${' '.repeat(13)}not tried: ${why}`);
 }
+if (notes.length > 0) console.log(`\n${notes.join('\n')}`);
 process.exitCode = done.some(({ faults }) => faults.length > 0) ? 1 : 0;

@@ -4,7 +4,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { openStationLog } from '../../db/log.ts';
 import type { Random } from '../../sim/random.ts';
-import { acknowledgedIn, heldAgainst } from './log-facts.ts';
+import { acknowledgedIn, gapsIn, heldAgainst, isNoLog } from './log-facts.ts';
 import { BIN, HERE, manners, type Outcome, type Part, pauseMs, pick, ran, started, whole } from './part.ts';
 import { typedStation } from './typed-station.ts';
 
@@ -46,7 +46,8 @@ async function diskError(random: Random, folder: string): Promise<Outcome> {
   if (ended === null) return { faults: [], skipped: 'strace is not there' };
   const acknowledged = acknowledgedIn(ended.out);
   const after = await heldAgainst(path, 'E', acknowledged);
-  const isEarly = acknowledged === 0;
+  // Before the first acknowledgement there need not be a log.
+  const isEarly = acknowledged === 0 && isNoLog(path);
   return {
     faults: [
       ...manners(ended).map((fault) => `${call} ${error} ${when}: ${fault}: ${ended.err.slice(0, 300)}`),
@@ -71,6 +72,7 @@ async function closedTerminal(random: Random, folder: string): Promise<Outcome> 
   const isThere = seen().includes('entries on disk');
   tmux('send-keys', '0.75', 'Enter');
   await pauseMs(random.uniform(0, 600));
+  const wasShown = /cylinder 1 .*0\.750/.test(seen());
   const pid = Number(existsSync(pidFile) ? readFileSync(pidFile, 'utf8') : 0);
   tmux('kill-server');
   let gone = false;
@@ -78,11 +80,14 @@ async function closedTerminal(random: Random, folder: string): Promise<Outcome> 
     await pauseMs(100);
     gone = pid > 0 && !existsSync(`/proc/${pid}`);
   }
-  const log = await openStationLog(join(folder, 'data', 'station.db'));
+  const path = join(folder, 'data', 'station.db');
+  const log = await openStationLog(path);
   const fault = log.check();
   log.close();
+  const isLost = wasShown && (await gapsIn(path)) === 0;
   return {
     faults: [
+      ...(isLost ? ['a verdict was shown and is not in the log'] : []),
       ...(isThere ? [] : ['the screen never came']),
       ...(gone ? [] : ['the program goes on without a terminal']),
       ...(fault === null ? [] : [`the log: ${fault.message}`]),
