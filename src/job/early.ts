@@ -5,6 +5,7 @@
 import { ALL_FREE, type OrderOfWork, type Step } from './order-of-work.ts';
 import type { OutOfOrder } from './out-of-order.ts';
 import { itemsOf, type ListPhase, type Routine } from './routine.ts';
+import { strokesOnPlug } from './started.ts';
 import { type CylinderState, isOver, type JobState, type TorqueAttempt } from './state.ts';
 
 /** Steps of the whole engine that come before the first pull, and those of each plug. */
@@ -61,20 +62,10 @@ export function withStepsDone(state: JobState): JobState {
   return { ...state, doneAfter: Object.fromEntries([...ofEngine, ...ofPlugs]) };
 }
 
-/** The plug comes out with this pull, or because of it. */
-export const comesOut = ({ kind, answer }: Pick<TorqueAttempt, 'kind' | 'answer'>): boolean =>
-  kind === 'loosening' || answer === 'refit' || answer === 'replace';
-
-/** The pulls on the plug that is in the cylinder now. */
-function onThisPlug({ pulls, restartedAfter = 0 }: CylinderState): readonly TorqueAttempt[] {
-  const since = pulls.filter(({ pull }) => pull.pull > restartedAfter);
-  return since.slice(since.findLastIndex(comesOut) + 1);
-}
-
 /** The plug is in its hole: its gap can no longer be measured. */
 export const isFitted = (c: CylinderState): boolean =>
   c.settlement?.kind === 'by-angle' ||
-  onThisPlug(c).some(({ kind }) => kind !== 'unsure' && kind !== 'handling');
+  strokesOnPlug(c).some(({ kind }) => kind !== 'unsure' && kind !== 'handling');
 
 const isLate = ({ doneAfter }: JobState, key: string, pull: number): boolean =>
   (doneAfter[key] ?? pull) >= pull;
@@ -96,7 +87,7 @@ export function earlyFor(
   const c = state.cylinders.find((one) => one.cylinder === cylinder);
   if (c === undefined || attempt.kind === 'loosening') return [];
   const number = attempt.pull.pull;
-  const first = onThisPlug(c).find(({ pull }) => pull.pull < number);
+  const first = strokesOnPlug(c).find(({ pull }) => pull.pull < number);
   if (first !== undefined) return first.early ?? [];
   const ofPlug = OF_PLUG.filter((step) => isLate(state, keyOf(step, cylinder), number));
   const afterwards = strictnessOf(state, 'afterwards') === 'told' && listDone(state, 'afterwards');
@@ -111,7 +102,7 @@ export function earlyFor(
  */
 export function gapCameLate(state: JobState, cylinder: number, pull: number): boolean {
   const c = state.cylinders.find((one) => one.cylinder === cylinder);
-  const isFirst = c !== undefined && onThisPlug(c).every((one) => one.pull.pull >= pull);
+  const isFirst = c !== undefined && strokesOnPlug(c).every((one) => one.pull.pull >= pull);
   return isFirst && isLate(state, keyOf('gap', cylinder), pull);
 }
 
@@ -171,7 +162,7 @@ const isTightening = ({ kind, judgement }: TorqueAttempt): boolean =>
 /** All that came out of order, as the record states it: the plugs in service order, then what was about old plugs. */
 export function outOfOrderIn(state: JobState): readonly OutOfOrder[] {
   const pulls = state.cylinders.flatMap((c) => {
-    const standing = new Set(onThisPlug(c));
+    const standing = new Set(strokesOnPlug(c));
     return c.pulls.filter(isTightening).flatMap((attempt) =>
       (attempt.early ?? []).map(
         (step): OutOfOrder => ({
@@ -194,7 +185,7 @@ function asItStands({ cylinders }: JobState, one: OutOfOrder): OutOfOrder {
     isOfPull ? pulls.some(({ pull }) => pull.pull === one.pull) : cylinder === one.cylinder,
   );
   const here = c === undefined || !isOfPull ? one : { ...one, cylinder: c.cylinder };
-  const isOnPlug = c !== undefined && onThisPlug(c).some(({ pull }) => pull.pull === one.pull);
+  const isOnPlug = c !== undefined && strokesOnPlug(c).some(({ pull }) => pull.pull === one.pull);
   const stands = {
     // One that was given to no plug stands as it is.
     pull: c === undefined || isOnPlug,
@@ -221,7 +212,7 @@ export function withTakenBack(before: JobState, after: JobState): JobState {
     const ofPlug = (['old-plugs', 'new-plugs'] as const).filter(
       (step) => isGone(keyOf(step, cylinder)) && counts(step),
     );
-    const pulls = onThisPlug(c).filter(isTightening);
+    const pulls = strokesOnPlug(c).filter(isTightening);
     const angled = c.settlement?.kind === 'by-angle';
     const read = (after.oldPlugs[cylinder]?.read ?? null) !== null;
     return [

@@ -2,8 +2,8 @@
 import type { FigureSource } from '../reading.ts';
 import { isByAngle } from './click.ts';
 import { standsOutOfOrder } from './early.ts';
+import { countingPulls } from './started.ts';
 import type { CylinderState, JobState, TorqueAttempt } from './state.ts';
-import { countingPulls } from './torque-step.ts';
 
 /**
  * `proven`: an instrument sent it. `attested`: a person answers for it, or for the device that typed it. `nothing`: it was

@@ -1,5 +1,5 @@
-import { comesOut } from './early.ts';
 import type { Answer } from './event.ts';
+import { comesOut } from './started.ts';
 import type { Question, TorqueAttempt } from './state.ts';
 
 /** What has to be asked about a pull that was given to a cylinder; null for nothing. `held`: it came before a binding step. */

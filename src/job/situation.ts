@@ -6,9 +6,8 @@ import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../se
 import { riseShape } from '../sequence/turned.ts';
 import { endsAtClick } from './click.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
-import { comesOut, startedBy } from './started.ts';
+import { comesOut, countingPulls, startedBy } from './started.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
-import { countingPulls } from './torque-step.ts';
 import { isTrialDue, slightDropOf } from './trial.ts';
 import { asWrenchReads } from './windows.ts';
 

@@ -1,7 +1,7 @@
 import type { Window } from '../metrology/judgement.ts';
+import { countingPulls } from './started.ts';
 import { type CylinderState, isOver, type JobState } from './state.ts';
 import { type Stage, stageAfter } from './tightening-stage.ts';
-import { countingPulls } from './torque-step.ts';
 
 /** The stage at which the next pull on a cylinder finds its plug. */
 export function stageOf({ basis, cylinders }: JobState, cylinder: number | null): Stage {

@@ -1,4 +1,5 @@
 import { heldBy } from './early.ts';
+import { comesOut, countingPulls } from './started.ts';
 import type { CylinderState, JobState, StepState, TorqueAttempt } from './state.ts';
 import { type Stage, stageAfter } from './tightening-stage.ts';
 import { asWrenchReads } from './windows.ts';
@@ -26,23 +27,14 @@ export function torqueStep(
 
 /** The plug that this pull was on has been there ever since, and was not loosened. */
 export function stillFitted(c: CylinderState, pull: number): boolean {
-  const pulls = countingPulls(c);
-  const at = pulls.findIndex((attempt) => attempt.pull.pull === pull);
-  if (at < 0) return false;
-  return pulls
-    .slice(at)
-    .every(({ kind, answer }) => kind !== 'loosening' && answer !== 'refit' && answer !== 'replace');
-}
-
-/** The pulls since the plug was last started again by command. */
-export function countingPulls({ pulls, restartedAfter = 0 }: CylinderState): readonly TorqueAttempt[] {
-  return pulls.filter(({ pull }) => pull.pull > restartedAfter);
+  const since = countingPulls(c).filter((attempt) => attempt.pull.pull >= pull);
+  return since[0]?.pull.pull === pull && !since.some(comesOut);
 }
 
 /** What a pull does to the cylinder that it was given to. Only an OK tightening ever makes it `done`. */
-function stepAfter({ kind, judgement, answer }: TorqueAttempt, was: StepState): StepState {
-  if (answer === 'refit' || answer === 'replace' || answer === 'unfinished') return 'again';
-  if (kind === 'loosening') return 'again';
+function stepAfter(attempt: TorqueAttempt, was: StepState): StepState {
+  const { kind, judgement, answer } = attempt;
+  if (comesOut(attempt) || answer === 'unfinished') return 'again';
   if (judgement === null || kind === 'rehit' || kind === 'check') return was;
   return judgement.result === 'OK' ? 'done' : 'again';
 }

@@ -100,7 +100,7 @@ export function fingerprintLines(
 const attachedText = (name: string | null): string =>
   name === null
     ? w`The signed record is not attached to this file. Ask for it: these pages alone prove nothing.`
-    : w`The signed record is attached to this file as ${name}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`;
+    : w`The signed record is attached to this file as ${name}. To check it, open the page verify.html in a browser and drop this file on it; it needs no network. Or save the record, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`;
 
 /** Sixty-four digits in groups of eight, so that two people can compare them aloud. */
 function inGroups(digest: string): string {

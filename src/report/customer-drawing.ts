@@ -21,8 +21,16 @@ import {
 import { type Cell, type Column, startHeight, table } from './table.ts';
 import { VERDICT_WORD } from './verdict.ts';
 
+/** What the first page has besides the model. */
+interface OfFile {
+  readonly qr: QrSquares;
+  readonly qrWords: string;
+  /** Whether the record is inside, so that the file can be checked by itself. */
+  readonly attached: boolean;
+}
+
 /** The first page, for the customer to keep. The proof is on those behind it. */
-export function drawCustomerSheet(sheet: Sheet, model: ReportModel, qr: QrSquares, qrWords: string): void {
+export function drawCustomerSheet(sheet: Sheet, model: ReportModel, ofFile: OfFile): void {
   title(sheet, model);
   warnings(sheet, model);
   twoColumns(sheet, model.customer);
@@ -30,7 +38,7 @@ export function drawCustomerSheet(sheet: Sheet, model: ReportModel, qr: QrSquare
   oldPlugs(sheet, model.customer);
   const next = section(sheet, w`Next change of the plugs`, 12);
   paragraph(sheet, next, model.customer.nextChange, { size: 9 });
-  ending(sheet, model, qr, qrWords);
+  ending(sheet, model, ofFile);
 }
 
 const LOGO = { width: 126, height: 43 } as const;
@@ -137,18 +145,28 @@ function alike(rows: readonly OldPlugRow[]): readonly (readonly [OldPlugRow, str
 }
 
 const QR_SIZE = 74;
-const BELOW = 96;
+const BELOW = 106;
 
 /** What the page is worth, the names that go under it, and the code, at the foot of the page. */
-function ending(sheet: Sheet, model: ReportModel, qr: QrSquares, qrWords: string): void {
+function ending(sheet: Sheet, model: ReportModel, { qr, qrWords, attached }: OfFile): void {
   room(sheet, BELOW);
   const element = group(sheet, sheet.root, 'Sect');
   const top = PAGE.height - PAGE.bottom - BELOW;
   const width = TEXT_WIDTH - QR_SIZE - 16;
   const worth = w`The figures behind each verdict, what they prove and what they do not, and the cautions are on the pages behind this one. The signed record is the evidence.`;
+  const check = attached
+    ? w`To check this file yourself, open the page verify.html in a browser and drop the file on it. Take the page from the shop, or from anybody who has plugmark.`
+    : '';
   const y =
     top +
-    text(sheet, element, 'P', worth, { x: PAGE.left, y: top, width, size: 7.5, colour: GREY, lines: 3 });
+    text(sheet, element, 'P', `${worth} ${check}`.trim(), {
+      x: PAGE.left,
+      y: top,
+      width,
+      size: 7.5,
+      colour: GREY,
+      lines: 5,
+    });
   const each = (width - 16) / model.customer.signatures.length;
   model.customer.signatures.forEach((name, i) => {
     const x = PAGE.left + i * (each + 16);

@@ -46,7 +46,11 @@ export async function writePdf(
   const qr = await qrSquares(codeText);
   const forCustomer = page === '' ? qr : await qrSquares(page);
   madeFor(reader, () => {
-    drawCustomerSheet(sheet, model, forCustomer, page === '' ? codeText : page);
+    drawCustomerSheet(sheet, model, {
+      qr: forCustomer,
+      qrWords: page === '' ? codeText : page,
+      attached: attachedAs !== null,
+    });
     sheet.doc.addPage();
     sheet.y = PAGE.top;
     drawHead(sheet, model);

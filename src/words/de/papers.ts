@@ -22,8 +22,8 @@ export const ENTRIES: Entries = {
     'Wurzel des Logbuchs mit {0} Einträgen, wie im Prüfpunkt des Protokolls signiert:',
   'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.':
     'Das signierte Protokoll ist dieser Datei nicht beigefügt. Bitte anfordern: diese Seiten allein weisen nichts nach.',
-  'The signed record is attached to this file as {0}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.':
-    'Das signierte Protokoll ist dieser Datei als {0} beigefügt. Speichern, seine SHA-256 berechnen und vergleichen; dann die Signatur mit dem Programm oder einer beliebigen JOSE-Bibliothek prüfen.',
+  'The signed record is attached to this file as {0}. To check it, open the page verify.html in a browser and drop this file on it; it needs no network. Or save the record, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.':
+    'Das signierte Protokoll ist dieser Datei als {0} beigefügt. Zum Prüfen die Seite verify.html in einem Browser öffnen und diese Datei darauf ziehen; ein Netz braucht sie nicht. Oder das Protokoll speichern, seine SHA-256 berechnen und vergleichen; dann die Signatur mit dem Programm oder einer beliebigen JOSE-Bibliothek prüfen.',
   first: 'erste',
   'as found': 'vorgefunden',
   'as left': 'hinterlassen',
@@ -111,6 +111,8 @@ export const ENTRIES: Entries = {
   'What the old plugs showed': 'Was die alten Zündkerzen zeigten',
   'The look of a plug is a hint and no diagnosis.':
     'Das Aussehen einer Zündkerze ist ein Hinweis und keine Diagnose.',
+  'To check this file yourself, open the page verify.html in a browser and drop the file on it. Take the page from the shop, or from anybody who has plugmark.':
+    'Wer diese Datei selbst prüfen will, öffnet die Seite verify.html in einem Browser und zieht die Datei darauf. Die Seite gibt es bei der Werkstatt oder bei jedem, der plugmark hat.',
   'The figures behind each verdict, what they prove and what they do not, and the cautions are on the pages behind this one. The signed record is the evidence.':
     'Die Werte hinter jedem Ergebnis, was sie nachweisen und was nicht, und die Sicherheitshinweise stehen auf den folgenden Seiten. Das signierte Protokoll ist der Nachweis.',
   '{0} (date, signature)': '{0} (Datum, Unterschrift)',

@@ -22,8 +22,8 @@ export const ENTRIES: Entries = {
     'Raíz del registro del puesto de {0} entradas, firmada en el punto de control del acta:',
   'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.':
     'El acta firmada no está adjunta a este archivo. Solicitarla: estas páginas solas no demuestran nada.',
-  'The signed record is attached to this file as {0}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.':
-    'El acta firmada está adjunta a este archivo como {0}. Guardarla, calcular su SHA-256 y comparar; después comprobar la firma con el programa o con cualquier biblioteca JOSE.',
+  'The signed record is attached to this file as {0}. To check it, open the page verify.html in a browser and drop this file on it; it needs no network. Or save the record, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.':
+    'El acta firmada está adjunta a este archivo como {0}. Para comprobarla, abrir la página verify.html en un navegador y soltar este archivo en ella; no necesita red. O guardar el acta, calcular su SHA-256 y comparar; después comprobar la firma con el programa o con cualquier biblioteca JOSE.',
   first: 'primera',
   'as found': 'como se encontró',
   'as left': 'como se dejó',
@@ -110,6 +110,8 @@ export const ENTRIES: Entries = {
   'What the old plugs showed': 'Lo que mostraban las bujías viejas',
   'The look of a plug is a hint and no diagnosis.':
     'El aspecto de una bujía es un indicio y no un diagnóstico.',
+  'To check this file yourself, open the page verify.html in a browser and drop the file on it. Take the page from the shop, or from anybody who has plugmark.':
+    'Para comprobar este archivo por cuenta propia, abrir la página verify.html en un navegador y soltar el archivo en ella. La página se obtiene del taller o de quien tenga plugmark.',
   'The figures behind each verdict, what they prove and what they do not, and the cautions are on the pages behind this one. The signed record is the evidence.':
     'Los valores de cada resultado, lo que demuestran y lo que no, y las precauciones están en las páginas siguientes. El acta firmada es la prueba.',
   '{0} (date, signature)': '{0} (fecha, firma)',

@@ -23,8 +23,8 @@ export const ENTRIES: Entries = {
     'Racine du journal du poste de {0} entrées, telle que signée dans le point de contrôle du relevé :',
   'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.':
     "Le relevé signé n'est pas joint à ce fichier. Le demander : ces pages seules ne prouvent rien.",
-  'The signed record is attached to this file as {0}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.':
-    "Le relevé signé est joint à ce fichier sous le nom {0}. L'enregistrer, calculer son SHA-256 et comparer ; puis vérifier la signature avec le programme ou une bibliothèque JOSE.",
+  'The signed record is attached to this file as {0}. To check it, open the page verify.html in a browser and drop this file on it; it needs no network. Or save the record, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.':
+    'Le relevé signé est joint à ce fichier sous le nom {0}. Pour le vérifier, ouvrir la page verify.html dans un navigateur et y déposer ce fichier ; elle se passe de réseau. Ou enregistrer le relevé, calculer son SHA-256 et comparer ; puis vérifier la signature avec le programme ou une bibliothèque JOSE.',
   first: 'premier',
   'as found': 'tel que trouvé',
   'as left': 'tel que rendu',
@@ -110,6 +110,8 @@ export const ENTRIES: Entries = {
   'What the old plugs showed': 'Ce que montraient les anciennes bougies',
   'The look of a plug is a hint and no diagnosis.':
     "L'aspect d'une bougie est un indice et non un diagnostic.",
+  'To check this file yourself, open the page verify.html in a browser and drop the file on it. Take the page from the shop, or from anybody who has plugmark.':
+    "Pour vérifier ce fichier soi-même, ouvrir la page verify.html dans un navigateur et y déposer le fichier. La page s'obtient auprès de l'atelier ou de quiconque a plugmark.",
   'The figures behind each verdict, what they prove and what they do not, and the cautions are on the pages behind this one. The signed record is the evidence.':
     "Les valeurs derrière chaque verdict, ce qu'elles prouvent et ce qu'elles ne prouvent pas, et les précautions sont sur les pages suivantes. Le relevé signé est la preuve.",
   '{0} (date, signature)': '{0} (date, signature)',
