@@ -137,8 +137,8 @@ async function opened(path: string, isThere: boolean): Promise<Database> {
       throw new ProblemError({
         code: 'witness-data',
         where: path,
-        message: 'another version of the program made the file of this witness',
-        next: 'Use that version, or make a new witness in another folder.',
+        message: w`another version of the program made the file of this witness`,
+        next: w`Use that version, or make a new witness in another folder.`,
       });
     db.pragma('journal_mode = WAL');
     db.pragma('synchronous = FULL');

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { Quantity } from '../../src/reading.ts';
+import { phrases, w } from '../../src/words/catalogue.ts';
 import { type ByteField, MOST_BYTES, type TextField } from './field-schema.ts';
 import { fieldSize, ownSize, sampleSize } from './field-size.ts';
 import {
@@ -48,19 +49,19 @@ function* figureFaults({ quantity, layout }: Checked, placed: readonly Placed[])
   const figures = placed.filter(({ item }) => isFigure(item));
   const values = figures.filter(({ item }) => item.is === 'value');
   if (values.length !== 1)
-    yield { path: ['layout', 'fields'], message: `expected one field "value", found ${values.length}` };
+    yield { path: ['layout', 'fields'], message: w`expected one field "value", found ${values.length}` };
   const angles = figures.filter(({ item }) => item.is === 'angle');
-  if (angles.length > 1) yield { path: angles[1]?.path ?? [], message: 'the angle is there twice' };
+  if (angles.length > 1) yield { path: angles[1]?.path ?? [], message: w`the angle is there twice` };
   if (angles.length > 0 && quantity !== 'torque')
-    yield { path: angles[0]?.path ?? [], message: 'only a torque tool sends an angle' };
+    yield { path: angles[0]?.path ?? [], message: w`only a torque tool sends an angle` };
   if (angles.some(({ inSamples }) => inSamples !== values[0]?.inSamples))
-    yield { path: angles[0]?.path ?? [], message: 'expected the angle beside the value' };
+    yield { path: angles[0]?.path ?? [], message: w`expected the angle beside the value` };
   const codes = unitCodes(layout);
   for (const { item, path } of figures) {
     if (!isFigure(item)) continue;
     const own = item.is === 'angle' || codes.length === 0 ? [undefined] : codes;
     if (item.is === 'value' && item.unit !== undefined && codes.length > 0)
-      yield { path: [...path, 'unit'], message: 'the unit is given here and told by the frame' };
+      yield { path: [...path, 'unit'], message: w`the unit is given here and told by the frame` };
     for (const code of own) {
       const worth = worthOf(item, code);
       if ('missing' in worth) {
@@ -69,26 +70,26 @@ function* figureFaults({ quantity, layout }: Checked, placed: readonly Placed[])
       }
       const { unit, step } = worth;
       if (unit !== '°' && unit !== 'turn' && unitMeasures(unit) !== quantity)
-        yield { path: [...path, 'unit'], message: `${unit} is no unit of ${quantity}` };
+        yield { path: [...path, 'unit'], message: w`${unit} is no unit of ${quantity}` };
       if (isTooFine(worth))
         yield {
           path: [...path, 'resolution'],
-          message: `expected a step that the numbers can tell, not ${step}`,
+          message: w`expected a step that the numbers can tell, not ${step}`,
         };
     }
     if ('type' in item && /float/.test(item.type) && (item.noValue !== undefined || item.zero !== undefined))
       yield {
         path: [...path, item.zero === undefined ? 'noValue' : 'zero'],
-        message: `a ${item.type} has codes of its own for that`,
+        message: w`a ${item.type} has codes of its own for that`,
       };
   }
 }
 
-const MISSING = {
+const MISSING = phrases({
   scale: 'expected the value of 1',
   unit: 'expected a unit, or a field that tells it',
   resolution: 'expected the smallest step of the tool, because the numbers do not tell it',
-} as const;
+});
 
 /** What a frame has once at most. */
 const ONCE = ['samples', 'counter', 'size', 'count', 'checksum', 'unit'] as const;
@@ -96,16 +97,16 @@ const ONCE = ['samples', 'counter', 'size', 'count', 'checksum', 'unit'] as cons
 function* onceFaults(placed: readonly Placed[]): Iterable<Fault> {
   for (const is of ONCE) {
     const [first, second] = placed.filter(({ item }) => item.is === is);
-    if (second !== undefined) yield { path: second.path, message: `there is a "${is}" already` };
+    if (second !== undefined) yield { path: second.path, message: w`there is a "${is}" already` };
     if (is === 'counter' && first?.inSamples === true)
-      yield { path: first.path, message: 'expected the counter outside of the samples' };
+      yield { path: first.path, message: w`expected the counter outside of the samples` };
   }
   const count = placed.find(({ item }) => item.is === 'count');
   if (count !== undefined && placed.every(({ item }) => item.is !== 'samples'))
-    yield { path: count.path, message: 'there are no "samples" that it could count' };
+    yield { path: count.path, message: w`there are no "samples" that it could count` };
   const samples = placed.find(({ item }) => item.is === 'samples');
   if (samples !== undefined && placed.every(({ item, inSamples }) => item.is !== 'value' || !inSamples))
-    yield { path: samples.path, message: 'expected the "value" in the samples' };
+    yield { path: samples.path, message: w`expected the "value" in the samples` };
 }
 
 function* bitFaults(placed: readonly Placed[]): Iterable<Fault> {
@@ -116,28 +117,28 @@ function* bitFaults(placed: readonly Placed[]): Iterable<Fault> {
       const width = part.is === 'flag' ? 1 : part.bits;
       const at = [...path, 'parts', i];
       if (part.bit + width > 8 * sizeOf(item.type))
-        yield { path: at, message: `a ${item.type} has no bit ${part.bit + width - 1}` };
+        yield { path: at, message: w`a ${item.type} has no bit ${part.bit + width - 1}` };
       for (let bit = part.bit; bit < part.bit + width && bit < 32; bit++) {
         if (taken & (1 << bit)) {
-          yield { path: at, message: `bit ${bit} is there twice` };
+          yield { path: at, message: w`bit ${bit} is there twice` };
           break;
         }
         taken |= 1 << bit;
       }
       if ('type' in part && part.type === 'bcd' && width % 4 !== 0)
-        yield { path: [...at, 'bits'], message: 'a decimal digit takes 4 bits' };
+        yield { path: [...at, 'bits'], message: w`a decimal digit takes 4 bits` };
     }
   }
 }
 
 function* frameFaults({ link, frames, layout }: Checked): Iterable<Fault> {
   if (link.kind === 'serial' && frames.by === 'packet')
-    yield { path: ['frames', 'by'], message: 'a serial port has no packets' };
+    yield { path: ['frames', 'by'], message: w`a serial port has no packets` };
   if (frames.by !== 'length') return;
   if (layout.of === 'text') {
     yield {
       path: ['frames', 'by'],
-      message: 'text has no length of its own; expected "delimiter", "time" or "packet"',
+      message: w`text has no length of its own; expected "delimiter", "time" or "packet"`,
     };
     return;
   }
@@ -147,14 +148,13 @@ function* frameFaults({ link, frames, layout }: Checked): Iterable<Fault> {
   if (rest >= 0 && (size === undefined || fields.indexOf(size) > rest))
     yield {
       path: ['layout', 'fields', rest],
-      message: 'expected a field "size" in front, because nothing else tells where the frame ends',
+      message: w`expected a field "size" in front, because nothing else tells where the frame ends`,
     };
   const proven = fields.some(({ is }) => is === 'checksum') || fields.at(-1)?.is === 'fixed';
   if (!proven && frames.quietMs === undefined)
     yield {
       path: ['frames', 'quietMs'],
-      message:
-        'expected a pause, a checksum, or fixed bytes at the end: without them a lost byte would shift every number unseen',
+      message: w`expected a pause, a checksum, or fixed bytes at the end: without them a lost byte would shift every number unseen`,
     };
 }
 
@@ -163,13 +163,13 @@ function* sizeFaults(fields: readonly ByteField[]): Iterable<Fault> {
   if (own > MOST_BYTES)
     yield {
       path: ['layout', 'fields'],
-      message: `${own} bytes are more than the ${MOST_BYTES} of the longest frame`,
+      message: w`${own} bytes are more than the ${MOST_BYTES} of the longest frame`,
     };
   for (const [i, field] of fields.entries()) {
     if (field.is === 'checksum' && (field.from ?? 0) >= startOf(fields, i) && field.to === 'itself')
-      yield { path: ['layout', 'fields', i, 'from'], message: 'it would cover nothing' };
+      yield { path: ['layout', 'fields', i, 'from'], message: w`it would cover nothing` };
     if (field.is === 'samples' && sampleSize(field.fields) === 0)
-      yield { path: ['layout', 'fields', i], message: 'a sample has no bytes' };
+      yield { path: ['layout', 'fields', i], message: w`a sample has no bytes` };
   }
 }
 
@@ -181,10 +181,10 @@ function* textFaults(fields: readonly TextField[]): Iterable<Fault> {
   for (const [i, field] of fields.entries()) {
     const path = ['layout', 'fields', i];
     if (field.is === 'unused' && (field.characters === undefined) === (field.until === undefined))
-      yield { path, message: 'expected either "characters" or "until"' };
+      yield { path, message: w`expected either "characters" or "until"` };
     const before = fields.slice(0, i).findLast(({ is }) => is !== 'blanks');
     if ((before?.is === 'value' || before?.is === 'angle') && mayGoOn(field, before.decimalMark))
-      yield { path, message: 'nothing tells where the figure in front of it ends' };
+      yield { path, message: w`nothing tells where the figure in front of it ends` };
   }
 }
 
@@ -208,7 +208,7 @@ function* stepFaults(layout: Layout, placed: readonly Placed[]): Iterable<Fault>
     if (scaling !== undefined && (scaling.exponent < least || scaling.exponent > most))
       yield {
         path: [...(placed.find(({ item }) => item.is === of)?.path ?? []), 'scale'],
-        message: 'this step is too fine or too coarse to be recorded',
+        message: w`this step is too fine or too coarse to be recorded`,
       };
   }
 }

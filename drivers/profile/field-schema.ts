@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { w } from '../../src/words/catalogue.ts';
 import { CHECKSUM_KINDS } from './checksum.ts';
 import { hexSchema } from './link-schema.ts';
 import { INTEGER_KINDS, NUMBER_TYPES, UNSIGNED_TYPES } from './number.ts';
@@ -11,12 +12,12 @@ export const MOST_BYTES = 512;
 
 const decimalText = z
   .string()
-  .regex(/^\d{1,9}(\.\d{1,9})?$/, 'expected a decimal figure in quotes, such as "0.01"')
-  .refine((text) => Number(text) > 0, 'expected a figure above 0');
+  .regex(/^\d{1,9}(\.\d{1,9})?$/, { error: () => w`expected a decimal figure in quotes, such as "0.01"` })
+  .refine((text) => Number(text) > 0, { error: () => w`expected a figure above 0` });
 const scaleText = z
   .string()
-  .regex(/^-?\d{1,9}(\.\d{1,9})?$/, 'expected a decimal figure in quotes, such as "0.02"')
-  .refine((text) => Number(text) !== 0, 'expected a figure other than 0');
+  .regex(/^-?\d{1,9}(\.\d{1,9})?$/, { error: () => w`expected a decimal figure in quotes, such as "0.02"` })
+  .refine((text) => Number(text) !== 0, { error: () => w`expected a figure other than 0` });
 
 const scale = scaleText
   .exactOptional()
@@ -238,7 +239,9 @@ export const byteFieldSchema = z.discriminatedUnion('is', [
 ]);
 export type ByteField = z.infer<typeof byteFieldSchema>;
 
-const characters = z.string().regex(/^[\x20-\x7e]{1,32}$/, 'expected up to 32 printable characters of ASCII');
+const characters = z
+  .string()
+  .regex(/^[\x20-\x7e]{1,32}$/, { error: () => w`expected up to 32 printable characters of ASCII` });
 const decimalMark = z
   .enum(['.', ','])
   .default('.')

@@ -2,6 +2,7 @@ import { isUtf8 } from 'node:buffer';
 import { createReadStream } from 'node:fs';
 import { type Problem, problemFromZod } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
+import { w } from '../../src/words/catalogue.ts';
 import {
   type BluetoothProfile,
   isBluetooth,
@@ -22,8 +23,8 @@ export async function readProfile(file: string): Promise<Result<Profile, Problem
   } catch (error) {
     return err(unreadable(file, error instanceof Error ? error.message : String(error)));
   }
-  if (bytes.length > MOST_BYTES) return err(unreadable(file, `it is longer than ${MOST_BYTES} bytes`));
-  if (!isUtf8(bytes)) return err(unreadable(file, 'it is not UTF-8 text'));
+  if (bytes.length > MOST_BYTES) return err(unreadable(file, w`it is longer than ${MOST_BYTES} bytes`));
+  if (!isUtf8(bytes)) return err(unreadable(file, w`it is not UTF-8 text`));
   return parseProfile(bytes.toString('utf8'), file);
 }
 
@@ -44,24 +45,24 @@ export function parseProfile(text: string, file: string): Result<Profile, Proble
   }
   const parsed = profileSchema.safeParse(value);
   if (parsed.success) return ok(parsed.data);
-  const next = 'Correct the place named; "plugmark manual profiles" describes every field.';
+  const next = w`Correct the place named; "plugmark manual profiles" describes every field.`;
   return err(problemFromZod(parsed.error, file, 'input-not-valid', next));
 }
 
 /** A profile of a Bluetooth tool, or why it is none. */
 export const bluetoothProfile = (profile: Profile, file: string): Result<BluetoothProfile, Problem> =>
-  isBluetooth(profile) ? ok(profile) : err(otherLink(profile, file, 'a Bluetooth tool'));
+  isBluetooth(profile) ? ok(profile) : err(otherLink(profile, file, w`a Bluetooth tool`));
 
 /** A profile of a tool on a serial port, or why it is none. */
 export const serialProfile = (profile: Profile, file: string): Result<SerialProfile, Problem> =>
-  isSerial(profile) ? ok(profile) : err(otherLink(profile, file, 'a tool on a serial port'));
+  isSerial(profile) ? ok(profile) : err(otherLink(profile, file, w`a tool on a serial port`));
 
 function otherLink({ title, link }: Profile, where: string, wanted: string): Problem {
   return {
     code: 'profile-other-link',
     where: `${where}: link.kind`,
-    message: `the profile "${title}" describes a link "${link.kind}", not ${wanted}`,
-    next: 'In the station file use "profile" for Bluetooth tools and "serial" for those on a serial port.',
+    message: w`the profile "${title}" describes a link "${link.kind}", not ${wanted}`,
+    next: w`In the station file use "profile" for Bluetooth tools and "serial" for those on a serial port.`,
   };
 }
 
@@ -69,7 +70,7 @@ function unreadable(file: string, reason: string): Problem {
   return {
     code: 'file-unreadable',
     where: file,
-    message: `the profile cannot be read: ${reason}`,
-    next: 'Name a profile in JSON.',
+    message: w`the profile cannot be read: ${reason}`,
+    next: w`Name a profile in JSON.`,
   };
 }

@@ -1,6 +1,7 @@
 import type { Problem } from '../../src/problem.ts';
 import type { AngleDescription, ToolDescription } from '../../src/reading.ts';
 import { err, ok, orThrow, type Result } from '../../src/result.ts';
+import { w } from '../../src/words/catalogue.ts';
 import { readInformation } from '../bluetooth/information.ts';
 import type { Language, Opened, Opening, Unfit } from '../bluetooth/language.ts';
 import { OptionalReader, pick } from '../bluetooth/optional.ts';
@@ -126,8 +127,8 @@ function notThere(address: string, characteristic: string, { title }: Profile): 
   const problem: Problem = {
     code: 'tool-not-as-described',
     where: address,
-    message: `the device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names`,
-    next: 'Choose the profile of this device, or correct it by the published documentation.',
+    message: w`the device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names`,
+    next: w`Choose the profile of this device, or correct it by the published documentation.`,
   };
   return { reason: 'not-as-described', problem };
 }

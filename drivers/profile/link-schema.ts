@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { w } from '../../src/words/catalogue.ts';
 
 /** How the device of a profile is reached, and what is written to it so that it sends. */
 
@@ -16,7 +17,7 @@ export const uuidSchema = z
 
 export const hexSchema = z
   .string()
-  .regex(/^([0-9a-fA-F]{2}){1,512}$/, 'expected whole bytes in hexadecimal digits')
+  .regex(/^([0-9a-fA-F]{2}){1,512}$/, { error: () => w`expected whole bytes in hexadecimal digits` })
   .transform((text) => text.toLowerCase());
 
 const place = {

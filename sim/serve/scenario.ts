@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { w } from '../../src/words/catalogue.ts';
 
 /** What simulated tools do, as data: "plugmark manual simulator" is about it. */
 
@@ -37,7 +38,7 @@ const stepSchema = z.discriminatedUnion('do', [
       do: z.literal('hands'),
       move: z
         .string()
-        .regex(MOVE, 'expected a move such as "pull 1 hurried"')
+        .regex(MOVE, { error: () => w`expected a move such as "pull 1 hurried"` })
         .describe(
           'As of "plugmark demo --moves": `measure 1`, `bend 1 0.05` in mm, `fit 1`, `pull 1 careful` (or `hurried`, `short`, `lean`), `loosen 1 wrench` (or `ratchet`), `replace 1`, `knock 5` in N·m.',
         ),
@@ -65,7 +66,9 @@ export type ScenarioStep = z.infer<typeof stepSchema>;
 /** Of a device in the air, which has no other name than this. */
 const address = z
   .string()
-  .regex(/^[0-9a-fA-F]{2}(:[0-9a-fA-F]{2}){5}$/, 'expected an address such as c2:00:00:00:00:01');
+  .regex(/^[0-9a-fA-F]{2}(:[0-9a-fA-F]{2}){5}$/, {
+    error: () => w`expected an address such as c2:00:00:00:00:01`,
+  });
 
 const path = z.string().min(1).max(100);
 
@@ -119,42 +122,42 @@ export const scenarioSchema = z
     const ids = tools.map(({ id }) => id);
     for (const [i, id] of ids.entries())
       if (ids.indexOf(id) < i)
-        ctx.addIssue({ code: 'custom', path: ['tools', i, 'id'], message: `"${id}" appears twice` });
+        ctx.addIssue({ code: 'custom', path: ['tools', i, 'id'], message: w`"${id}" appears twice` });
     for (const way of ['port', 'address'] as const) {
       const ways = tools.map((one) => one[way]?.toLowerCase());
       for (const [i, one] of ways.entries())
         if (one !== undefined && ways.indexOf(one) < i)
-          ctx.addIssue({ code: 'custom', path: ['tools', i, way], message: `"${one}" appears twice` });
+          ctx.addIssue({ code: 'custom', path: ['tools', i, way], message: w`"${one}" appears twice` });
     }
     for (const [i, { port, address }] of tools.entries()) {
-      const message = 'expected either "port" or "address"';
+      const message = w`expected either "port" or "address"`;
       if ((port === undefined) === (address === undefined))
         ctx.addIssue({ code: 'custom', path: ['tools', i], message });
     }
     if (air === undefined && tools.some(({ address }) => address !== undefined))
-      ctx.addIssue({ code: 'custom', path: ['air'], message: 'expected it where a tool has an address' });
+      ctx.addIssue({ code: 'custom', path: ['air'], message: w`expected it where a tool has an address` });
     for (const of of ['wrench', 'gauge'] as const) {
       const named = engine?.[of];
       if (named !== undefined && !ids.includes(named))
-        ctx.addIssue({ code: 'custom', path: ['engine', of], message: `there is no tool "${named}"` });
+        ctx.addIssue({ code: 'custom', path: ['engine', of], message: w`there is no tool "${named}"` });
     }
     if (engine !== undefined && engine.lowerNm > engine.upperNm)
       ctx.addIssue({
         code: 'custom',
         path: ['engine', 'upperNm'],
-        message: 'expected it above the lower limit',
+        message: w`expected it above the lower limit`,
       });
     if (engine !== undefined)
       for (const [i, message] of impossible(steps, engine.cylinders))
         ctx.addIssue({ code: 'custom', path: ['steps', i, 'move'], message });
     for (const [i, step] of steps.entries()) {
       if (step.do === 'hands' && engine === undefined)
-        ctx.addIssue({ code: 'custom', path: ['steps', i], message: 'expected an "engine" to work at' });
+        ctx.addIssue({ code: 'custom', path: ['steps', i], message: w`expected an "engine" to work at` });
       if ('tool' in step && !ids.includes(step.tool))
         ctx.addIssue({
           code: 'custom',
           path: ['steps', i, 'tool'],
-          message: `there is no tool "${step.tool}"`,
+          message: w`there is no tool "${step.tool}"`,
         });
     }
   });
@@ -167,9 +170,9 @@ function* impossible(steps: readonly ScenarioStep[], cylinders: number): Iterabl
     const [verb = '', number = ''] = step.move.split(' ');
     if (verb === 'knock') continue;
     const cylinder = Number(number);
-    if (cylinder < 1 || cylinder > cylinders) yield [i, `there is no cylinder ${cylinder}`];
+    if (cylinder < 1 || cylinder > cylinders) yield [i, w`there is no cylinder ${cylinder}`];
     else if ((verb === 'pull' || verb === 'loosen') && !fitted.has(cylinder))
-      yield [i, `the plug of cylinder ${cylinder} is not in the head: "fit ${cylinder}" first`];
+      yield [i, w`the plug of cylinder ${cylinder} is not in the head: "fit ${cylinder}" first`];
     if (verb === 'fit') fitted.add(cylinder);
     if (verb === 'loosen' || verb === 'replace') fitted.delete(cylinder);
   }

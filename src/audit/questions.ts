@@ -3,7 +3,7 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { problemOf, unfit } from '../instrument/unfit.ts';
 import { circumstancesOf, readingFor } from '../job/measurement.ts';
-import type { OutOfOrder } from '../job/out-of-order.ts';
+import { EARLY_WORDS, type OutOfOrder } from '../job/out-of-order.ts';
 import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
@@ -198,9 +198,7 @@ function outOfOrderException({ step, what, cylinder, pull, doneAgain }: OutOfOrd
   const where = cylinder === undefined ? '' : w`cylinder ${cylinder}, `;
   const came = pull === undefined ? CAME[what] : `${CAME[what]} ${pull}`;
   const again = doneAgain === true ? w`; done again since` : '';
-  return step === 'afterwards'
-    ? w`OUT OF ORDER: ${where}${came}, behind the list${again}`
-    : w`OUT OF ORDER: ${where}${came}, before the step "${step}"${again}`;
+  return w`OUT OF ORDER: ${where}${came}, ${EARLY_WORDS[step]}${again}`;
 }
 
 const DECIDED: Readonly<Record<Decided['decision'], string>> = phrases({

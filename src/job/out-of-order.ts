@@ -1,6 +1,7 @@
 /** What came before its turn, as it is written: work out of order, and gaps that belong to no plug. */
 import { z } from 'zod';
-import { stepSchema } from './order-of-work.ts';
+import { phrases } from '../words/catalogue.ts';
+import { type Step, stepSchema } from './order-of-work.ts';
 
 export const outOfOrderSchema = z.strictObject({
   step: stepSchema.describe(
@@ -30,3 +31,14 @@ export const outOfTurnSchema = z
     'Why it belongs to no plug: the step that comes first; or the gap of the old plug at hand is known already, the plug whose gap is open is in the engine, or was pulled and nobody has said that it is out, no gap is due, or no plug has such a gap.',
   );
 export type OutOfTurn = z.infer<typeof outOfTurnSchema>;
+
+/** What came before its turn, or after it. */
+export const EARLY_WORDS: Readonly<Record<Step, string>> = phrases({
+  windows: 'before the windows were confirmed',
+  'before-removal': 'before the list before removal was confirmed',
+  'old-plugs': 'before its old plug was read',
+  'new-plugs': 'before its new plug was checked',
+  gap: 'before the gap of its plug was proven',
+  fitting: 'before the list before fitting was confirmed',
+  afterwards: 'after the list for afterwards was confirmed',
+});

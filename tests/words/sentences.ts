@@ -18,9 +18,14 @@ export const { sentencesIn, sentencesOf } = readingSchema.parse(reading);
 /** English sentence, as `src/words/catalogue.ts` makes its key, to the file that says it. */
 export const sentencesOfProgram = (): ReadonlyMap<string, string> =>
   new Map(
-    [...sentencesOf([...sources(SRC), ...sources(`${ROOT}db`), ...sources(`${ROOT}drivers`)])].map(
-      ([sentence, file]) => [sentence, file.slice(ROOT.length)],
-    ),
+    [
+      ...sentencesOf([
+        ...sources(SRC),
+        ...sources(`${ROOT}db`),
+        ...sources(`${ROOT}drivers`),
+        ...sources(`${ROOT}sim`),
+      ]),
+    ].map(([sentence, file]) => [sentence, file.slice(ROOT.length)]),
   );
 
 const sources = (folder: string): string[] =>

@@ -1,7 +1,7 @@
 /** The steps of the work in their order, and what came before its turn. */
 
 import type { Step } from '../../job/order-of-work.ts';
-import type { OutOfOrder, OutOfTurn } from '../../job/out-of-order.ts';
+import { EARLY_WORDS, type OutOfOrder, type OutOfTurn } from '../../job/out-of-order.ts';
 import type { ListPhase } from '../../job/routine.ts';
 import { phrases, w } from '../../words/catalogue.ts';
 import { listed } from './list.ts';
@@ -22,17 +22,6 @@ export const STEP_TO_DO: Readonly<Record<Step, string>> = phrases({
   gap: 'measure the gap of the plug',
   fitting: 'confirm the list before fitting',
   afterwards: 'confirm the list for afterwards',
-});
-
-/** What came before its turn, or after it. */
-const EARLY_WORDS: Readonly<Record<Step, string>> = phrases({
-  windows: 'before the windows were confirmed',
-  'before-removal': 'before the list before removal was confirmed',
-  'old-plugs': 'before its old plug was read',
-  'new-plugs': 'before its new plug was checked',
-  gap: 'before the gap of its plug was proven',
-  fitting: 'before the list before fitting was confirmed',
-  afterwards: 'after the list for afterwards was confirmed',
 });
 
 export const stepsToDo = (steps: readonly Step[]): string => listed(steps.map((step) => STEP_TO_DO[step]));

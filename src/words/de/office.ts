@@ -2413,8 +2413,6 @@ export const ENTRIES: Entries = {
     'weder das Logbuch noch die Arbeitsplatzdatei hat ein Werkzeug dieses Namens oder dieser Seriennummer',
   'Written into {0}: {1}': 'Geschrieben in {0}: {1}',
   '; done again since': '; seither neu gemacht',
-  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'AUSSER DER REIHE: {0}{1}, vor dem Schritt "{2}"{3}',
-  'OUT OF ORDER: {0}{1}, behind the list{2}': 'AUSSER DER REIHE: {0}{1}, hinter der Liste{2}',
   "at the end of the tool's scale": 'am Ende der Skala des Werkzeugs',
   'by angle': 'nach Drehwinkel',
   'closed with work open': 'mit offener Arbeit abgeschlossen',
@@ -2556,4 +2554,69 @@ export const ENTRIES: Entries = {
     '{0} setzt {1} zur selben Datei fort. Sie enthält nur, was seither eingetragen wurde oder weiter zurückliegt.',
   '{0} of {1}': '{0} vom {1}',
   '{0}, serial number {1}': '{0}, Seriennummer {1}',
+  'OUT OF ORDER: {0}{1}, {2}{3}': 'AUSSER DER REIHE: {0}{1}, {2}{3}',
+  'another version of the program made the file of this witness':
+    'eine andere Version des Programms hat die Datei dieses Zeugen angelegt',
+  'Use that version, or make a new witness in another folder.':
+    'Diese Version verwenden, oder einen neuen Zeugen in einem anderen Ordner anlegen.',
+  'expected one field "value", found {0}': 'erwartet wird ein Feld "value", gefunden wurden {0}',
+  'the angle is there twice': 'der Winkel ist zweimal da',
+  'expected the angle beside the value': 'erwartet wird der Winkel neben dem Wert',
+  'the unit is given here and told by the frame': 'die Einheit steht hier und auch im Rahmen',
+  '{0} is no unit of {1}': '{0} ist keine Einheit für {1}',
+  'expected a step that the numbers can tell, not {0}':
+    'erwartet wird ein Schritt, den die Zahlen wiedergeben können, nicht {0}',
+  'a {0} has codes of its own for that': '{0} hat dafür eigene Codes',
+  'expected the value of 1': 'erwartet wird der Wert von 1',
+  'expected a unit, or a field that tells it': 'erwartet wird eine Einheit, oder ein Feld, das sie nennt',
+  'expected the smallest step of the tool, because the numbers do not tell it':
+    'erwartet wird der kleinste Schritt des Werkzeugs, denn die Zahlen verraten ihn nicht',
+  'there is a "{0}" already': 'es gibt schon ein "{0}"',
+  'expected the counter outside of the samples': 'erwartet wird der Zähler außerhalb der Abtastwerte',
+  'there are no "samples" that it could count': 'es gibt keine "samples", die es zählen könnte',
+  'expected the "value" in the samples': 'erwartet wird "value" in den Abtastwerten',
+  'a {0} has no bit {1}': '{0} hat kein Bit {1}',
+  'bit {0} is there twice': 'Bit {0} ist zweimal da',
+  'a decimal digit takes 4 bits': 'eine Dezimalziffer braucht 4 Bit',
+  'a serial port has no packets': 'eine serielle Schnittstelle hat keine Pakete',
+  'text has no length of its own; expected "delimiter", "time" or "packet"':
+    'Text hat keine eigene Länge; erwartet wird "delimiter", "time" oder "packet"',
+  'expected a field "size" in front, because nothing else tells where the frame ends':
+    'erwartet wird davor ein Feld "size", denn sonst verrät nichts, wo der Rahmen endet',
+  'expected a pause, a checksum, or fixed bytes at the end: without them a lost byte would shift every number unseen':
+    'erwartet wird eine Pause, eine Prüfsumme oder feste Bytes am Ende: ohne sie würde ein verlorenes Byte unbemerkt jede Zahl verschieben',
+  '{0} bytes are more than the {1} of the longest frame':
+    '{0} Bytes sind mehr als die {1} des längsten Rahmens',
+  'it would cover nothing': 'sie würde nichts abdecken',
+  'a sample has no bytes': 'ein Abtastwert hat keine Bytes',
+  'expected either "characters" or "until"': 'erwartet wird entweder "characters" oder "until"',
+  'nothing tells where the figure in front of it ends': 'nichts verrät, wo die Zahl davor endet',
+  'this step is too fine or too coarse to be recorded':
+    'dieser Schritt ist zu fein oder zu grob zum Aufzeichnen',
+  'it is longer than {0} bytes': 'sie ist länger als {0} Bytes',
+  'it is not UTF-8 text': 'es ist kein UTF-8-Text',
+  'Correct the place named; "plugmark manual profiles" describes every field.':
+    'Die genannte Stelle berichtigen; „plugmark manual profiles“ beschreibt jedes Feld.',
+  'a Bluetooth tool': 'ein Bluetooth-Werkzeug',
+  'a tool on a serial port': 'ein Werkzeug an einer seriellen Schnittstelle',
+  'the profile "{0}" describes a link "{1}", not {2}':
+    'das Profil "{0}" beschreibt eine Verbindung "{1}", nicht: {2}',
+  'In the station file use "profile" for Bluetooth tools and "serial" for those on a serial port.':
+    'In der Arbeitsplatzdatei "profile" für Bluetooth-Werkzeuge verwenden und "serial" für solche an einer seriellen Schnittstelle.',
+  'the profile cannot be read: {0}': 'das Profil lässt sich nicht lesen: {0}',
+  'Name a profile in JSON.': 'Ein Profil in JSON nennen.',
+  'the device at {0} has no characteristic {1}, which the profile "{2}" names':
+    'das Gerät unter {0} hat kein Merkmal {1}, das das Profil "{2}" nennt',
+  'Choose the profile of this device, or correct it by the published documentation.':
+    'Das Profil dieses Geräts wählen, oder es nach den veröffentlichten Unterlagen berichtigen.',
+  'expected a move such as "pull 1 hurried"': 'erwartet wird ein Handgriff wie "pull 1 hurried"',
+  '"{0}" appears twice': '"{0}" kommt zweimal vor',
+  'expected either "port" or "address"': 'erwartet wird entweder "port" oder "address"',
+  'expected it where a tool has an address': 'erwartet, sobald ein Werkzeug eine Adresse hat',
+  'there is no tool "{0}"': 'es gibt kein Werkzeug "{0}"',
+  'expected it above the lower limit': 'erwartet oberhalb der unteren Grenze',
+  'expected an "engine" to work at': 'erwartet wird ein "engine", an dem gearbeitet wird',
+  'there is no cylinder {0}': 'es gibt keinen Zylinder {0}',
+  'the plug of cylinder {0} is not in the head: "fit {1}" first':
+    'die Zündkerze von Zylinder {0} sitzt nicht im Kopf: zuerst "fit {1}"',
 };

@@ -2366,8 +2366,6 @@ export const ENTRIES: Entries = {
     'ni el registro ni el archivo del puesto tienen una herramienta con ese nombre o número de serie',
   'Written into {0}: {1}': 'Escrito en {0}: {1}',
   '; done again since': '; rehecho desde entonces',
-  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'FUERA DE ORDEN: {0}{1}, antes del paso "{2}"{3}',
-  'OUT OF ORDER: {0}{1}, behind the list{2}': 'FUERA DE ORDEN: {0}{1}, después de la lista{2}',
   "at the end of the tool's scale": 'en el extremo de la escala de la herramienta',
   'by angle': 'por ángulo',
   'closed with work open': 'cerrada con trabajo pendiente',
@@ -2509,4 +2507,67 @@ export const ENTRIES: Entries = {
     '{0} continúa {1} sobre el mismo archivo. Solo contiene lo anotado desde entonces, o lo que está más atrás.',
   '{0} of {1}': '{0} del {1}',
   '{0}, serial number {1}': '{0}, número de serie {1}',
+  'OUT OF ORDER: {0}{1}, {2}{3}': 'FUERA DE ORDEN: {0}{1}, {2}{3}',
+  'another version of the program made the file of this witness':
+    'otra versión del programa creó el archivo de este testigo',
+  'Use that version, or make a new witness in another folder.':
+    'Use esa versión, o cree un testigo nuevo en otra carpeta.',
+  'expected one field "value", found {0}': 'se espera un campo "value", se encontraron {0}',
+  'the angle is there twice': 'el ángulo está dos veces',
+  'expected the angle beside the value': 'se espera el ángulo junto al valor',
+  'the unit is given here and told by the frame': 'la unidad se indica aquí y también en la trama',
+  '{0} is no unit of {1}': '{0} no es una unidad de {1}',
+  'expected a step that the numbers can tell, not {0}':
+    'se espera un paso que los números puedan expresar, no {0}',
+  'a {0} has codes of its own for that': '{0} tiene códigos propios para eso',
+  'expected the value of 1': 'se espera el valor de 1',
+  'expected a unit, or a field that tells it': 'se espera una unidad, o un campo que la indique',
+  'expected the smallest step of the tool, because the numbers do not tell it':
+    'se espera el paso más pequeño de la herramienta, porque los números no lo indican',
+  'there is a "{0}" already': 'ya hay un "{0}"',
+  'expected the counter outside of the samples': 'se espera el contador fuera de las muestras',
+  'there are no "samples" that it could count': 'no hay "samples" que pudiera contar',
+  'expected the "value" in the samples': 'se espera "value" dentro de las muestras',
+  'a {0} has no bit {1}': '{0} no tiene bit {1}',
+  'bit {0} is there twice': 'el bit {0} está dos veces',
+  'a decimal digit takes 4 bits': 'una cifra decimal ocupa 4 bits',
+  'a serial port has no packets': 'un puerto serie no tiene paquetes',
+  'text has no length of its own; expected "delimiter", "time" or "packet"':
+    'un texto no tiene longitud propia; se espera "delimiter", "time" o "packet"',
+  'expected a field "size" in front, because nothing else tells where the frame ends':
+    'se espera delante un campo "size", porque nada más indica dónde acaba la trama',
+  'expected a pause, a checksum, or fixed bytes at the end: without them a lost byte would shift every number unseen':
+    'se espera una pausa, una suma de comprobación o bytes fijos al final: sin ellos, un byte perdido desplazaría cada número sin que se note',
+  '{0} bytes are more than the {1} of the longest frame': '{0} bytes superan los {1} de la trama más larga',
+  'it would cover nothing': 'no cubriría nada',
+  'a sample has no bytes': 'una muestra no tiene bytes',
+  'expected either "characters" or "until"': 'se espera "characters" o "until", uno de los dos',
+  'nothing tells where the figure in front of it ends': 'nada indica dónde acaba la cifra anterior',
+  'this step is too fine or too coarse to be recorded':
+    'este paso es demasiado fino o demasiado grueso para registrarlo',
+  'it is longer than {0} bytes': 'ocupa más de {0} bytes',
+  'it is not UTF-8 text': 'no es texto UTF-8',
+  'Correct the place named; "plugmark manual profiles" describes every field.':
+    'Corrija el lugar indicado; "plugmark manual profiles" describe cada campo.',
+  'a Bluetooth tool': 'una herramienta Bluetooth',
+  'a tool on a serial port': 'una herramienta en un puerto serie',
+  'the profile "{0}" describes a link "{1}", not {2}': 'el perfil "{0}" describe un enlace "{1}", no {2}',
+  'In the station file use "profile" for Bluetooth tools and "serial" for those on a serial port.':
+    'En el archivo del puesto, use "profile" para las herramientas Bluetooth y "serial" para las de un puerto serie.',
+  'the profile cannot be read: {0}': 'el perfil no se puede leer: {0}',
+  'Name a profile in JSON.': 'Indique un perfil en JSON.',
+  'the device at {0} has no characteristic {1}, which the profile "{2}" names':
+    'el dispositivo en {0} no tiene la característica {1}, que el perfil "{2}" nombra',
+  'Choose the profile of this device, or correct it by the published documentation.':
+    'Elija el perfil de este dispositivo, o corríjalo según la documentación publicada.',
+  'expected a move such as "pull 1 hurried"': 'se espera un movimiento como "pull 1 hurried"',
+  '"{0}" appears twice': '"{0}" aparece dos veces',
+  'expected either "port" or "address"': 'se espera "port" o "address", uno de los dos',
+  'expected it where a tool has an address': 'se espera cuando una herramienta tiene dirección',
+  'there is no tool "{0}"': 'no hay ninguna herramienta "{0}"',
+  'expected it above the lower limit': 'se espera por encima del límite inferior',
+  'expected an "engine" to work at': 'se espera un "engine" en el que trabajar',
+  'there is no cylinder {0}': 'no hay cilindro {0}',
+  'the plug of cylinder {0} is not in the head: "fit {1}" first':
+    'la bujía del cilindro {0} no está en la culata: primero "fit {1}"',
 };

@@ -893,7 +893,7 @@ export const ENTRIES: Entries = {
   'something lies here already, and is not overwritten by a pseudo-terminal':
     "quelque chose est déjà là, et un pseudo-terminal ne l'écrase pas",
   'Name another port in the scenario, or remove it.': "Nommer un autre port dans le scénario, ou l'enlever.",
-  'this is no plain name for a pseudo-terminal': 'ce n’est pas un nom simple de pseudo-terminal',
+  'this is no plain name for a pseudo-terminal': "ce n'est pas un nom simple de pseudo-terminal",
   'Name a port with letters, digits, dots, dashes and slashes alone, such as /tmp/wrench.':
     'Nommer un port avec seulement des lettres, chiffres, points, tirets et barres obliques, comme /tmp/wrench.',
   'no pseudo-terminal can be made here': 'aucun pseudo-terminal ne peut être créé ici',
@@ -2195,7 +2195,7 @@ export const ENTRIES: Entries = {
     'En demander un à qui la tient (plugmark archive reader), et le donner dans {0}.',
   'Token of a reader of {0}: ': "Jeton d'un lecteur de {0} : ",
   'This is the word of the archive {0}, and no proof. What a station has not shipped yet is not in it.':
-    'C’est ce que dit l’archive {0}, et non une preuve. Ce qu’un poste n’a pas encore envoyé n’y est pas.',
+    "C'est ce que dit l'archive {0}, et non une preuve. Ce qu'un poste n'a pas encore envoyé n'y est pas.",
   'an archive answers only whoever has the token of a reader':
     "une archive ne répond qu'à qui a le jeton d'un lecteur",
   'Reach it with {0} in front of a command. Ctrl-C ends it.':
@@ -2374,8 +2374,6 @@ export const ENTRIES: Entries = {
     "ni le journal ni le fichier de poste n'a d'outil de ce nom ou numéro de série",
   'Written into {0}: {1}': 'Écrit dans {0} : {1}',
   '; done again since': '; refait depuis',
-  'OUT OF ORDER: {0}{1}, before the step "{2}"{3}': 'HORS ORDRE : {0}{1}, avant l\'étape "{2}"{3}',
-  'OUT OF ORDER: {0}{1}, behind the list{2}': 'HORS ORDRE : {0}{1}, après la liste{2}',
   "at the end of the tool's scale": "au bout de l'échelle de l'outil",
   'by angle': "à l'angle",
   'closed with work open': 'clos avec du travail ouvert',
@@ -2514,4 +2512,68 @@ export const ENTRIES: Entries = {
     '{0} continue {1} sur le même fichier. Elle ne contient que ce qui a été inscrit depuis, ou remonte plus loin.',
   '{0} of {1}': '{0} du {1}',
   '{0}, serial number {1}': '{0}, numéro de série {1}',
+  'OUT OF ORDER: {0}{1}, {2}{3}': 'HORS ORDRE : {0}{1}, {2}{3}',
+  'another version of the program made the file of this witness':
+    'une autre version du programme a créé le fichier de ce témoin',
+  'Use that version, or make a new witness in another folder.':
+    'Utiliser cette version, ou créer un nouveau témoin dans un autre dossier.',
+  'expected one field "value", found {0}': 'attendu : un champ "value", trouvé : {0}',
+  'the angle is there twice': "l'angle figure deux fois",
+  'expected the angle beside the value': "attendu : l'angle à côté de la valeur",
+  'the unit is given here and told by the frame': "l'unité est donnée ici et aussi par la trame",
+  '{0} is no unit of {1}': "{0} n'est pas une unité de {1}",
+  'expected a step that the numbers can tell, not {0}':
+    'attendu : un pas que les nombres peuvent rendre, et non {0}',
+  'a {0} has codes of its own for that': '{0} a ses propres codes pour cela',
+  'expected the value of 1': 'attendu : la valeur de 1',
+  'expected a unit, or a field that tells it': "attendu : une unité, ou un champ qui l'indique",
+  'expected the smallest step of the tool, because the numbers do not tell it':
+    "attendu : le plus petit pas de l'outil, car les nombres ne l'indiquent pas",
+  'there is a "{0}" already': 'il y a déjà un "{0}"',
+  'expected the counter outside of the samples': 'attendu : le compteur hors des échantillons',
+  'there are no "samples" that it could count': 'il n\'y a pas de "samples" qu\'il pourrait compter',
+  'expected the "value" in the samples': 'attendu : "value" dans les échantillons',
+  'a {0} has no bit {1}': "{0} n'a pas de bit {1}",
+  'bit {0} is there twice': 'le bit {0} figure deux fois',
+  'a decimal digit takes 4 bits': 'un chiffre décimal prend 4 bits',
+  'a serial port has no packets': "un port série n'a pas de paquets",
+  'text has no length of its own; expected "delimiter", "time" or "packet"':
+    'un texte n\'a pas de longueur propre ; attendu : "delimiter", "time" ou "packet"',
+  'expected a field "size" in front, because nothing else tells where the frame ends':
+    'attendu : un champ "size" devant, car rien d\'autre n\'indique où finit la trame',
+  'expected a pause, a checksum, or fixed bytes at the end: without them a lost byte would shift every number unseen':
+    'attendu : une pause, une somme de contrôle ou des octets fixes à la fin : sans eux, un octet perdu décalerait chaque nombre sans que cela se voie',
+  '{0} bytes are more than the {1} of the longest frame':
+    '{0} octets dépassent les {1} de la plus longue trame',
+  'it would cover nothing': 'elle ne couvrirait rien',
+  'a sample has no bytes': "un échantillon n'a pas d'octets",
+  'expected either "characters" or "until"': 'attendu : soit "characters", soit "until"',
+  'nothing tells where the figure in front of it ends': "rien n'indique où finit le nombre qui précède",
+  'this step is too fine or too coarse to be recorded':
+    'ce pas est trop fin ou trop grossier pour être enregistré',
+  'it is longer than {0} bytes': 'il dépasse {0} octets',
+  'it is not UTF-8 text': "ce n'est pas un texte UTF-8",
+  'Correct the place named; "plugmark manual profiles" describes every field.':
+    'Corriger l\'endroit indiqué ; "plugmark manual profiles" décrit chaque champ.',
+  'a Bluetooth tool': 'un outil Bluetooth',
+  'a tool on a serial port': 'un outil sur un port série',
+  'the profile "{0}" describes a link "{1}", not {2}': 'le profil "{0}" décrit une liaison "{1}", et non {2}',
+  'In the station file use "profile" for Bluetooth tools and "serial" for those on a serial port.':
+    'Dans le fichier du poste, utiliser "profile" pour les outils Bluetooth et "serial" pour ceux d\'un port série.',
+  'the profile cannot be read: {0}': 'le profil ne peut pas être lu : {0}',
+  'Name a profile in JSON.': 'Nommer un profil en JSON.',
+  'the device at {0} has no characteristic {1}, which the profile "{2}" names':
+    'l\'appareil à {0} n\'a pas la caractéristique {1}, que le profil "{2}" nomme',
+  'Choose the profile of this device, or correct it by the published documentation.':
+    "Choisir le profil de cet appareil, ou le corriger d'après la documentation publiée.",
+  'expected a move such as "pull 1 hurried"': 'attendu : un geste tel que "pull 1 hurried"',
+  '"{0}" appears twice': '"{0}" figure deux fois',
+  'expected either "port" or "address"': 'attendu : soit "port", soit "address"',
+  'expected it where a tool has an address': "attendu dès qu'un outil a une adresse",
+  'there is no tool "{0}"': 'il n\'y a pas d\'outil "{0}"',
+  'expected it above the lower limit': 'attendu au-dessus de la limite inférieure',
+  'expected an "engine" to work at': 'attendu : un "engine" sur lequel travailler',
+  'there is no cylinder {0}': "il n'y a pas de cylindre {0}",
+  'the plug of cylinder {0} is not in the head: "fit {1}" first':
+    'la bougie du cylindre {0} n\'est pas dans la culasse : d\'abord "fit {1}"',
 };
