@@ -4,6 +4,9 @@ import { fixed, inWriting } from '../words/catalogue.ts';
 /** Decimals of what is read in one unit everywhere; the record keeps every digit. */
 const DECIMALS = { '%': 2, deg: 1 } as const;
 
+/** More of them nobody reads, and no instrument shows. */
+const MOST_DECIMALS = 6;
+
 export type Unit = keyof typeof DECIMALS | 'N.m' | 'mm';
 
 /** The unit as written on paper, of torque and length the one that the reader reads. */
@@ -28,6 +31,15 @@ const inItsUnit = (value: number, unit: Unit): number => (isShown(unit) ? shownV
 export function figure(value: number, unit: Unit): string {
   if (Math.abs(value) >= 1e6) return inWriting(inItsUnit(value, unit).toExponential(3));
   return isShown(unit) ? shownFigure(value, unit) : written(value, unit);
+}
+
+/** Writes figures that lie this close together, with as many more decimals as it takes to tell them apart. */
+export function figuresApart(distance: number, unit: Unit): (value: number) => string {
+  const steps = Math.ceil(-Math.log10(Math.abs(inItsUnit(distance, unit))));
+  const decimals = Number.isFinite(steps) ? Math.min(steps, MOST_DECIMALS) : 0;
+  if (decimals <= decimalsOf(unit)) return (value) => figure(value, unit);
+  return (value) =>
+    Math.abs(value) >= 1e6 ? figure(value, unit) : fixed(inItsUnit(value, unit), decimals);
 }
 
 /** A figure with its unit: `25.00 N·m`, `18.44 lbf·ft`. */

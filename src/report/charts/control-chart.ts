@@ -1,11 +1,12 @@
 import { w } from '../../words/catalogue.ts';
-import { figure, UNIT_TEXT } from '../figures.ts';
+import { UNIT_TEXT } from '../figures.ts';
 import { axes, below, type Chart, frameIn, heightIn } from './chart.ts';
 import {
   CENTRES,
   type ControlDrawing,
   type ControlRow,
   controlInWords,
+  figureOf,
   MARKS,
   marksText,
   sideText,
@@ -24,7 +25,9 @@ export function controlChart(drawing: ControlDrawing): Chart {
 }
 
 /** Readings in their order to the right, values upwards; limits dashed, the centre dotted, both with their names. */
-function drawControl({ unit, rows, centre, centreName, mark }: ControlDrawing, pen: Pen, box: Box): void {
+function drawControl(drawing: ControlDrawing, pen: Pen, box: Box): void {
+  const { unit, rows, centre, centreName, mark } = drawing;
+  const figure = figureOf(drawing);
   const frame = frameIn(box, pen);
   const { left, right } = frame;
   const scale = scaleAround(
@@ -44,11 +47,11 @@ function drawControl({ unit, rows, centre, centreName, mark }: ControlDrawing, p
       'dashed',
     );
   const named = (name: string, value: number) =>
-    pen.text(right + pen.letter / 2, y(value), `${name} ${figure(value, unit)} ${UNIT_TEXT[unit]}`);
+    pen.text(right + pen.letter / 2, y(value), `${name} ${figure(value)} ${UNIT_TEXT[unit]}`);
   axes(pen, frame, {
     scale,
     name: `${MARKS[mark]}, ${UNIT_TEXT[unit]}`,
-    figure: (value) => figure(value, unit),
+    figure,
   });
   pen.line(
     [

@@ -1,6 +1,6 @@
 import { w } from '../../words/catalogue.ts';
 import { figure } from '../figures.ts';
-import { CENTRES, type ControlDrawing, type ControlRow, controlInWords } from './control.ts';
+import { CENTRES, type ControlDrawing, type ControlRow, controlInWords, figureOf } from './control.ts';
 import { columns, cutTo, marks, type TextSize, unitText, wrapped } from './plain.ts';
 import { type Scale, scaleAround, share } from './scale.ts';
 
@@ -13,6 +13,7 @@ const VALUE = 9;
  */
 export function controlText(drawing: ControlDrawing, size: TextSize): readonly string[] {
   const { title, unit, rows, centre, centreName } = drawing;
+  const figure = figureOf(drawing);
   const room = columns(size);
   const scale = scaleAround(
     rows.map(({ value }) => value),
@@ -23,8 +24,8 @@ export function controlText(drawing: ControlDrawing, size: TextSize): readonly s
   const limits =
     last === undefined
       ? ''
-      : w`limits ${figure(last.lower, unit)} to ${figure(last.upper, unit)}, ${CENTRES[centreName]} ${figure(centre, unit)} ${unitText(unit, size)}`;
-  const ends = [figure(scale.low, unit), `${figure(scale.high, unit)} ${unitText(unit, size)}`] as const;
+      : w`limits ${figure(last.lower)} to ${figure(last.upper)}, ${CENTRES[centreName]} ${figure(centre)} ${unitText(unit, size)}`;
+  const ends = [figure(scale.low), `${figure(scale.high)} ${unitText(unit, size)}`] as const;
   return [
     cutTo(title, room, size),
     ...wrapped(limits, size),

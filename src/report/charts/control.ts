@@ -8,7 +8,7 @@ import type { IndividualsChart } from '../../statistics/individuals.ts';
 import type { RunRule } from '../../statistics/run-rules.ts';
 import { phrases, plural, w } from '../../words/catalogue.ts';
 import { clean } from '../clean.ts';
-import type { Unit } from '../figures.ts';
+import { figuresApart, type Unit } from '../figures.ts';
 
 /** A rule as a person reads it. */
 const RULES: Readonly<Record<RunRule, string>> = phrases({
@@ -70,6 +70,12 @@ export interface ControlDrawing {
   readonly centreName: 'mean' | 'target';
   readonly centre: number;
   readonly rows: readonly ControlRow[];
+}
+
+/** Writes its limits and centre: readings that hardly differ have limits that only more decimals tell apart. */
+export function figureOf({ rows, centre, unit }: ControlDrawing): (value: number) => string {
+  const { upper, lower } = rows.at(-1) ?? { upper: centre, lower: centre };
+  return figuresApart((upper - lower) / 2, unit);
 }
 
 /** An individuals chart to be drawn; its signals stand at the readings that complete them. */

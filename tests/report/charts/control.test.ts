@@ -70,6 +70,18 @@ describe('a control chart as text', () => {
     expect(title?.endsWith('x~')).toBe(true);
   });
 
+  it('tells limits apart that lie within one shown step, where readings hardly differ', () => {
+    const near = [...Array(39).fill(27), 27.01];
+    const chart = accepted(individualsChart(near, accepted(individualsLimits(near))));
+    const drawing = individualsDrawing(chart, CAPTION);
+    const text = controlText(drawing, FULL).join(' ');
+    expect(text).toContain('limits 26.9996 to 27.0009, mean 27.0003 N·m');
+    const svg = elements(controlSvg(drawing, { width: 600, height: 300 }));
+    const figures = svg.texts('text').filter((one) => /^[\d.]+$/.test(one));
+    expect(figures.length).toBeGreaterThan(2);
+    expect(new Set(figures).size).toBe(figures.length);
+  });
+
   it('draws weighted means with the limits of each', () => {
     const rows = controlText(ewma(Array(12).fill(25.4)), FULL).slice(3, 15);
     expect(rows[0]?.lastIndexOf('│')).toBeLessThan(rows[11]?.lastIndexOf('│') ?? 0);

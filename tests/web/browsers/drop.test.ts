@@ -6,7 +6,7 @@ import { drawnPdf } from '../../../src/cli/bench/papers.ts';
 import { openRecord } from '../../../src/evidence/record.ts';
 import { SI } from '../../../src/quantity/shown.ts';
 import { browsersHere, type Opened, opened, PAGE, saidOf, started, textsOf } from './browsers.ts';
-import { drop } from './drop.ts';
+import { drop, dropFolder } from './drop.ts';
 import { complete, folderOfTests, golden, packageFiles, packageFolder, trustedKeys } from './given.ts';
 import { zipOf } from './zip-of.ts';
 
@@ -41,8 +41,8 @@ describe.each(browsersHere)('in %s', (name) => {
     expect(await textsOf(tab.page, '#verdict')).toEqual(['Authentic and whole']);
   });
 
-  it.skipIf(name === 'firefox')('a package as a folder', async () => {
-    await drop(name, tab.page, fileURLToPath(packageFolder));
+  it('a package as a folder', async () => {
+    await dropFolder(name, tab.page, fileURLToPath(packageFolder));
     expect(await textsOf(tab.page, '#verdict')).toEqual(['Authentic and whole']);
     expect((await textsOf(tab.page, '.banner .file'))[0]).toBe('package');
   });

@@ -1,8 +1,49 @@
 /** Files that are dropped on the page with the mouse. */
-import { readFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { answered, answersOf, type BrowserName } from './browsers.ts';
+
+/**
+ * In Firefox a folder comes as an entry that hands out what is in it some at a time. WebDriver BiDi has no step that drags one in,
+ * and a script can put none into a DataTransfer: the page gets entries of that kind, made in it.
+ */
+export async function dropFolder(name: BrowserName, page: Page, path: string): Promise<void> {
+  if (name === 'chrome') return drop(name, page, path);
+  const answers = await answersOf(page);
+  await page.evaluate(`{
+    const entryOf = ({ name, base64, inside }) => ({
+      name,
+      isFile: inside === null,
+      isDirectory: inside !== null,
+      file: (done) => done(new File([Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))], name)),
+      createReader: () => {
+        const left = inside.map(entryOf);
+        return { readEntries: (done) => done(left.splice(0, 2)) };
+      },
+    });
+    const folder = entryOf(${JSON.stringify(folderOf(path))});
+    const event = new DragEvent('drop', { bubbles: true, cancelable: true });
+    const items = [{ kind: 'file', getAsFile: () => null, webkitGetAsEntry: () => folder }];
+    Object.defineProperty(event, 'dataTransfer', { value: { items } });
+    document.body.dispatchEvent(event);
+  }`);
+  await answered(page, answers + 1);
+}
+
+interface Below {
+  readonly name: string;
+  readonly base64: string;
+  /** Null for a file. */
+  readonly inside: readonly Below[] | null;
+}
+
+function folderOf(path: string): Below {
+  const name = basename(path);
+  if (!statSync(path).isDirectory())
+    return { name, base64: readFileSync(path).toString('base64'), inside: null };
+  return { name, base64: '', inside: readdirSync(path).map((one) => folderOf(join(path, one))) };
+}
 
 /**
  * In Chromium, files of the disk, dragged in from outside as the window system hands them over. Firefox lets nobody do that from
