@@ -86,7 +86,7 @@ export function certificateFromJson(value: unknown, file: string): Result<Certif
     );
   const { form: _form, unit: printed, points, ...certificate } = parsed.data;
   const [unit, scale] = PRINTED[printed];
-  const inOurs = (figure: number) => (scale === 1 ? figure : Number((figure * scale).toPrecision(12)));
+  const inOurs = (figure: number) => Number((figure * scale).toPrecision(12));
   return ok({
     ...certificate,
     unit,

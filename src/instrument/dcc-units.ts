@@ -36,11 +36,9 @@ export function dccUnit(text: string): DccUnit | null {
     .trim();
   const found = spellingAt(plain, 0);
   if (found === null || found.length < plain.length) return null;
-  const { measured, unit } = found.spelling;
-  if (measured === 'torque' && unit !== null && isTorque(unit))
-    return { name: 'N.m', scale: newtonMetres(1, unit), si: false };
-  if (measured === 'length' && (unit === 'mm' || unit === '[in_i]'))
-    return { name: 'mm', scale: millimetres(1, unit), si: false };
+  const { unit } = found.spelling;
+  if (unit !== null && isTorque(unit)) return { name: 'N.m', scale: newtonMetres(1, unit), si: false };
+  if (unit === 'mm' || unit === '[in_i]') return { name: 'mm', scale: millimetres(1, unit), si: false };
   return null;
 }
 

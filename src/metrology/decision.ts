@@ -125,11 +125,10 @@ function probabilityGuard(
   if (at(enough) < atLeast) return null;
   let tooLittle = -enough;
   while (at(tooLittle) >= atLeast) tooLittle *= 2;
-  for (let step = 0; step < 200 && Math.abs(enough - tooLittle) > 0; step += 1) {
+  for (;;) {
     const middle = (enough + tooLittle) / 2;
-    if (middle === enough || middle === tooLittle) break;
+    if (middle === enough || middle === tooLittle) return enough;
     if (at(middle) >= atLeast) enough = middle;
     else tooLittle = middle;
   }
-  return enough;
 }

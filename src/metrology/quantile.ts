@@ -13,7 +13,7 @@ export function positiveQuantile(
   let high = 1;
   while (!tooFar(high)) high *= 2;
   let low = high / 2;
-  while (low > 0 && tooFar(low)) low /= 2;
+  while (tooFar(low)) low /= 2;
   for (;;) {
     const middle = (low + high) / 2;
     if (middle <= low || middle >= high) return middle;

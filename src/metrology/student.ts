@@ -28,7 +28,7 @@ export function studentQuantile(p: number, degreesOfFreedom: number): number {
   if (p === 0.5) return 0;
   let low = -1;
   while (studentCdf(low, degreesOfFreedom) > p) low *= 2;
-  let high = low === -1 ? 0 : low / 2;
+  let high = 0;
   for (;;) {
     const middle = (low + high) / 2;
     if (middle <= low || middle >= high) return middle;

@@ -95,7 +95,7 @@ export class RestingAngle {
   }
 
   #again(from: Block | null): void {
-    if (from === null) this.#count = 0;
+    this.#count = 0;
     this.#first = from;
     this.#last = from;
     this.#before = null;

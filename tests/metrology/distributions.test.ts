@@ -147,7 +147,7 @@ describe("Student's t", () => {
       }),
     );
     expect(studentQuantile(0.5, 3)).toBe(0);
-    expect(() => studentQuantile(1, 3)).toThrow(RangeError);
+    for (const p of [0, 1, -0.1, 1.1, Number.NaN]) expect(() => studentQuantile(p, 3)).toThrow(RangeError);
     expect(() => studentCdf(1, 0)).toThrow(RangeError);
   });
 

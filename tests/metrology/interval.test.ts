@@ -80,6 +80,8 @@ describe('a value known only between bounds', () => {
     [null, 0.695, 'NotOK', 'low', 'fail', 0.695, 0],
     [0.805, null, 'NotOK', 'high', 'fail', 0.805, 0],
     [2, null, 'NotOK', 'high', 'fail', 2, 0],
+    // Nothing is known of it.
+    [null, null, 'NotDecidable', 'low', 'conditional-fail', 0, 0.1 / 1.6],
   ])('between %s and %s: %s', (lower, upper, result, side, grade, value, within) => {
     const judgement = judgeInterval({ lower, upper }, window);
     expect(judgement).toMatchObject({ result, side, grade, value: expect.closeTo(value, 12) });

@@ -14,5 +14,6 @@ describe('the fronts of the incomplete gamma and beta functions', () => {
     // x² e⁻ˣ / 2 and, for a = b = 1, x y · Γ(3).
     expect(gammaFront(2, 3)).toBeCloseTo((9 * Math.exp(-3)) / 2, 14);
     expect(betaFront(0.3, 0.7, 1, 1)).toBeCloseTo(0.42, 14);
+    expect([gammaFront(2, 0), betaFront(0, 1, 2, 3), betaFront(1, 0, 2, 3)]).toEqual([0, 0, 0]);
   });
 });

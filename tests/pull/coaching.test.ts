@@ -82,6 +82,112 @@ describe('what a signal gives reason to say', () => {
     expect(kinds(GOOD, { ...at, fallsMs, clicks: false })).toEqual([]);
   });
 
+  // Each limit from both sides; what is said, with its figure and the limit that it is held against.
+  const said = (pull: Partial<DetectedPull>, on: Partial<Coached> = {}) =>
+    adviceOn({ ...A_PULL, ...GOOD, ...pull }, { ...at, seat: null, ...on });
+  const rise = (change: Partial<DetectedPull['rise']>) => ({ rise: { ...GOOD.rise, ...change } });
+  it.each<[string, Partial<DetectedPull>, Partial<DetectedPull>, ReturnType<typeof said>[number]]>([
+    [
+      'the last fifth of 27 N·m, 5.4 N·m, at 54 and above 54 N·m/s',
+      rise({ slopeAtTopNmPerS: 54 }),
+      rise({ slopeAtTopNmPerS: 60 }),
+      { kind: 'too-fast-ms', figure: 90, limit: 100 },
+    ],
+    [
+      'the peak 3.9 and 5 % above a click of 20 N·m, known to 1 %',
+      { releaseNm: 20, peakNm: 20.78, peakStandardNm: 0.1 },
+      { releaseNm: 20, peakNm: 21, peakStandardNm: 0.1 },
+      { kind: 'follow-through-percent', figure: 5, limit: 3 },
+    ],
+    [
+      'a setback of 10 and of 12 %',
+      { peakNm: 25, releaseNm: 25, ...rise({ setbackNm: 2.5 }) },
+      { peakNm: 25, releaseNm: 25, ...rise({ setbackNm: 3 }) },
+      { kind: 'fell-back-percent', figure: 12, limit: 10 },
+    ],
+    [
+      'a zero off by 4 % of 25 N·m and by more',
+      { zeroNm: 1 },
+      { zeroNm: -1.01 },
+      { kind: 'zero-not-settled-nm', figure: -1.01, limit: 1 },
+    ],
+    [
+      'the end of the scale',
+      { saturated: false, highestNm: 40 },
+      { saturated: true, highestNm: 40 },
+      { kind: 'end-of-scale-nm', figure: 40, limit: 40 },
+    ],
+    [
+      'a click that cannot be seen',
+      { release: 'none', releaseNm: null },
+      { release: 'not-visible', releaseNm: null, longestGapUs: 40_000 },
+      { kind: 'click-not-visible-ms', figure: 40, limit: 25 },
+    ],
+  ])('%s', (_what, within, beyond, advice) => {
+    expect(said(within)).toEqual([]);
+    expect(said(beyond)).toEqual([{ ...advice, figure: expect.closeTo(advice.figure, 9) }]);
+  });
+
+  it('of the rise on a new gasket: 1.15 times as long low as high, and not for what rises at once', () => {
+    // 20 to 40 % in so many ms, 60 to 80 % in 100.
+    const low = (ms: number, riseMs = 600) =>
+      said({ riseMs, ...rise({ reachedMs: [0, 0, 0, ms, ms, 500, 550, 600, 650] }) }, { seat: 'new gasket' });
+    expect(low(115)).toEqual([{ kind: 'early-torque', figure: expect.closeTo(1.15, 9), limit: 1.15 }]);
+    expect(low(116)).toEqual([]);
+    expect(low(115, 149)).toEqual([]);
+    expect(low(115, 150)).toHaveLength(1);
+    const short = { ...rise({ reachedMs: [0, 0, 0, 90, 90, 500, 550, 600, 650] }), releaseNm: null };
+    const toward = (peakNm: number) => said({ ...short, peakNm, release: 'none' }, { seat: 'new gasket' });
+    expect([toward(12.4).length, toward(12.5).length]).toEqual([0, 1]);
+  });
+
+  it('of a turn that is advised: a quarter less, a quarter more and 10 degrees of wind-up', () => {
+    const by = (deg: number) => {
+      const turn = { startToPeakDeg: deg, from10PercentDeg: deg, from50PercentDeg: 0.2 * deg, workJ: 20 };
+      return said({ turn }, { seat: 'new gasket', advised: { lowerDeg: 80, upperDeg: 100 } });
+    };
+    expect([by(60), by(135)]).toEqual([[], []]);
+    expect(by(59)).toEqual([{ kind: 'turned-too-little-deg', figure: 59, limit: 60 }]);
+    expect(by(136)).toEqual([{ kind: 'turned-too-far-deg', figure: 136, limit: 135 }]);
+  });
+
+  it('of a tool that smooths: falls between 40 and 160 ms, three at least, the middle one', () => {
+    const of = (...fallsMs: number[]) => said({}, { fallsMs });
+    expect([of(40, 40, 40), of(160, 160, 160), of(41, 41)]).toEqual([[], [], []]);
+    expect(of(500, 41, 10)).toEqual([{ kind: 'tool-smooths-ms', figure: 41, limit: 40 }]);
+    expect(of(159, 159, 159)).toHaveLength(1);
+  });
+
+  it('of a tool that tells its highest torque alone: the end of its scale, and nothing else', () => {
+    const off = {
+      stream: 'maxima',
+      zeroSettled: false,
+      zeroNm: 5,
+      ...rise({ slopeAtTopNmPerS: 999 }),
+    } as const;
+    expect(said(off, { seat: 'new gasket' })).toEqual([]);
+    expect(said({ ...off, saturated: true }).map(({ kind }) => kind)).toEqual(['end-of-scale-nm']);
+  });
+
+  it('gravest first', () => {
+    const all = {
+      ...rise({ slopeAtTopNmPerS: 200, setbackNm: 5 }),
+      turn: { startToPeakDeg: 400, from10PercentDeg: 400, from50PercentDeg: 80, workJ: 20 },
+      saturated: true,
+      peakNm: 30,
+      zeroSettled: false,
+    };
+    expect(said(all, { seat: 'new gasket', fallsMs: [70, 70, 70] }).map(({ kind }) => kind)).toEqual([
+      'turned-too-far-deg',
+      'end-of-scale-nm',
+      'follow-through-percent',
+      'too-fast-ms',
+      'fell-back-percent',
+      'zero-not-settled-nm',
+      'tool-smooths-ms',
+    ]);
+  });
+
   it('says nothing of early torque on a plug that was tight already', () => {
     const rise = { ...GOOD.rise, reachedMs: [5, 10, 20, 30, 40, 50, 60, 70, 80] };
     expect(kinds({ riseMs: 60, rise }, { ...at, seat: null })).toEqual([]);

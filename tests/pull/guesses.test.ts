@@ -34,6 +34,13 @@ describe('guesses averaged', () => {
     );
   });
 
+  it('keep the spread of those that lie close together, however far from zero', () => {
+    const guesses = new Guesses();
+    for (const nm of [1e6, 1e6 + 0.001]) guesses.add(nm, 0, 0, 0);
+    expect(guesses.nm - 1e6).toBeCloseTo(0.0005, 9);
+    expect(guesses.variance).toBeCloseTo(2.5e-7, 9);
+  });
+
   it('come to the one that leaves the others far behind', () => {
     const guesses = new Guesses();
     guesses.add(10, 1, 100, -800);

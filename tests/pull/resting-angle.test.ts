@@ -66,4 +66,18 @@ describe('an angle that runs by itself', () => {
     run(1_000_000, 200, (i) => 40 + 0.003 * i);
     expect(angle.driftDegPerS).toBeCloseTo(0.3, 6);
   });
+
+  it('is not put together from two short rests, though the second goes on where the first left off', () => {
+    const line = (interrupt: boolean) => {
+      const angle = new RestingAngle(0);
+      const atUs = Float64Array.from({ length: 200 }, (_, i) => i * STEP_US);
+      const deg = atUs.map((us) => us * 1e-6);
+      angle.run(atUs, deg, 0, 100);
+      if (interrupt) angle.interrupted();
+      angle.run(atUs, deg, 100, 200);
+      return angle.driftDegPerS;
+    };
+    expect(line(false)).toBeCloseTo(1, 9);
+    expect(line(true)).toBe(0);
+  });
 });

@@ -48,6 +48,63 @@ it('moves the torque by less than a millionth of a N·m, which no tool shows', (
   );
 });
 
+it('is told with so many digits: torque to a millionth, times to a microsecond, angles to a thousandth', () => {
+  const nm = 1.23456789;
+  const turned = { startToPeakDeg: nm, from10PercentDeg: nm, from50PercentDeg: nm, workJ: nm };
+  const plug = { turnedDeg: nm, standardDeg: nm, fromNm: nm, windUpDeg: nm, contactDeg: nm, woundUpDeg: nm };
+  const nine = Array(9).fill(nm);
+  const told = roundedPull({
+    ...A_PULL,
+    peakNm: nm,
+    peakStandardNm: nm,
+    highestNm: nm,
+    releaseNm: nm,
+    dropShare: nm,
+    slightFall: { torqueNm: nm, dropShare: nm },
+    fallMs: nm,
+    riseMs: nm,
+    rise: { reachedMs: nine, slopeAtTopNmPerS: nm, impulseNms: nm, setbackNm: nm },
+    turn: { ...turned, plug: { ...plug, strokes: 2, reachedDeg: nine } },
+    sinceLastMs: nm,
+    zeroNm: nm,
+    noiseNm: nm,
+    intervalUs: nm,
+  });
+  const [six, three, one] = [1.234568, 1.235, 1.2];
+  expect(told).toEqual({
+    ...A_PULL,
+    peakNm: six,
+    peakStandardNm: six,
+    highestNm: six,
+    releaseNm: six,
+    dropShare: six,
+    slightFall: { torqueNm: six, dropShare: six },
+    fallMs: three,
+    riseMs: three,
+    rise: { reachedMs: Array(9).fill(three), slopeAtTopNmPerS: three, impulseNms: six, setbackNm: six },
+    turn: {
+      startToPeakDeg: three,
+      from10PercentDeg: three,
+      from50PercentDeg: three,
+      workJ: six,
+      plug: {
+        turnedDeg: three,
+        standardDeg: three,
+        fromNm: six,
+        windUpDeg: three,
+        contactDeg: three,
+        woundUpDeg: three,
+        strokes: 2,
+        reachedDeg: Array(9).fill(three),
+      },
+    },
+    sinceLastMs: three,
+    zeroNm: six,
+    noiseNm: six,
+    intervalUs: one,
+  });
+});
+
 it('finds the same where another machine differs in the last digits', () => {
   const other = {
     ...A_PULL,
