@@ -64,11 +64,9 @@ const stepSchema = z.discriminatedUnion('do', [
 export type ScenarioStep = z.infer<typeof stepSchema>;
 
 /** Of a device in the air, which has no other name than this. */
-const address = z
-  .string()
-  .regex(/^[0-9a-fA-F]{2}(:[0-9a-fA-F]{2}){5}$/, {
-    error: () => w`expected an address such as c2:00:00:00:00:01`,
-  });
+const address = z.string().regex(/^[0-9a-fA-F]{2}(:[0-9a-fA-F]{2}){5}$/, {
+  error: () => w`expected an address such as c2:00:00:00:00:01`,
+});
 
 const path = z.string().min(1).max(100);
 

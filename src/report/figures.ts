@@ -38,8 +38,7 @@ export function figuresApart(distance: number, unit: Unit): (value: number) => s
   const steps = Math.ceil(-Math.log10(Math.abs(inItsUnit(distance, unit))));
   const decimals = Number.isFinite(steps) ? Math.min(steps, MOST_DECIMALS) : 0;
   if (decimals <= decimalsOf(unit)) return (value) => figure(value, unit);
-  return (value) =>
-    Math.abs(value) >= 1e6 ? figure(value, unit) : fixed(inItsUnit(value, unit), decimals);
+  return (value) => (Math.abs(value) >= 1e6 ? figure(value, unit) : fixed(inItsUnit(value, unit), decimals));
 }
 
 /** A figure with its unit: `25.00 N·m`, `18.44 lbf·ft`. */
