@@ -3,7 +3,7 @@
 export type Role = 'station' | 'foreman' | 'auditor' | 'adjuster' | 'operator';
 
 /** What an archive gives out, or lets somebody decide. */
-export type Thing = 'records' | 'bodies' | 'live' | 'package' | 'assessments' | 'holds' | 'reads';
+export type Asked = 'records' | 'bodies' | 'live' | 'package' | 'assessments' | 'holds' | 'reads';
 
 export interface Asker {
   readonly tenant: string;
@@ -17,7 +17,7 @@ export interface Asker {
 }
 
 export interface Wanted {
-  readonly thing: Thing;
+  readonly asked: Asked;
   readonly tenant: string;
   /** This log alone; null for all of the tenant. */
   readonly log: string | null;
@@ -35,9 +35,9 @@ const NOTHING = {
   assessments: 'nothing',
   holds: 'nothing',
   reads: 'nothing',
-} as const satisfies Record<Thing, Reach>;
+} as const satisfies Record<Asked, Reach>;
 
-const MAY: Readonly<Record<Role, Readonly<Record<Thing, Reach>>>> = {
+const MAY: Readonly<Record<Role, Readonly<Record<Asked, Reach>>>> = {
   station: { ...NOTHING, records: 'own', bodies: 'own', package: 'own' },
   foreman: { ...NOTHING, records: 'own', live: 'own', package: 'own', assessments: 'own' },
   auditor: {
@@ -54,9 +54,9 @@ const MAY: Readonly<Record<Role, Readonly<Record<Thing, Reach>>>> = {
   operator: { ...NOTHING, records: 'tenant', bodies: 'tenant', holds: 'tenant', reads: 'tenant' },
 };
 
-export function mayAsk(asker: Asker, { thing, tenant, log, share }: Wanted): boolean {
+export function mayAsk(asker: Asker, { asked, tenant, log, share }: Wanted): boolean {
   if (asker.tenant !== tenant) return false;
-  switch (MAY[asker.role][thing]) {
+  switch (MAY[asker.role][asked]) {
     case 'tenant':
       return true;
     case 'own':

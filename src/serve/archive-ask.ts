@@ -37,7 +37,7 @@ export function asking(
       const { asker, by } = identified;
       const { tenant } = asker;
       const log = logAskedFor(asker);
-      if (!mayAsk(asker, { thing: 'records', tenant, log }))
+      if (!mayAsk(asker, { asked: 'records', tenant, log }))
         return refuse(reply, 403, 'whoever has this token may not ask that');
       const question = questionSchema.safeParse(body);
       if (!question.success) return refuse(reply, 400, 'expected a question');

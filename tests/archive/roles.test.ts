@@ -1,8 +1,8 @@
 /** What each role may ask an archive for. Written out, so that a change of the table is a change of this. */
 import { describe, expect, it } from 'vitest';
-import { type Asker, mayAsk, type Role, type Thing } from '../../src/archive/roles.ts';
+import { type Asked, type Asker, mayAsk, type Role } from '../../src/archive/roles.ts';
 
-const THINGS: readonly Thing[] = ['records', 'bodies', 'live', 'package', 'assessments', 'holds', 'reads'];
+const ALL: readonly Asked[] = ['records', 'bodies', 'live', 'package', 'assessments', 'holds', 'reads'];
 const ASKERS: Readonly<Record<Role, Asker>> = {
   station: { tenant: 'north', role: 'station', who: 'Bay 1', shops: ['bay-1'] },
   foreman: { tenant: 'north', role: 'foreman', who: 'F. Oreman', shops: ['bay-1', 'bay-2'] },
@@ -11,12 +11,12 @@ const ASKERS: Readonly<Record<Role, Asker>> = {
   operator: { tenant: 'north', role: 'operator', who: 'O. Perator' },
 };
 const allowed = (role: Role, of: { tenant: string; log: string | null; share?: string }) =>
-  THINGS.filter((thing) => mayAsk(ASKERS[role], { thing, ...of }));
+  ALL.filter((asked) => mayAsk(ASKERS[role], { asked, ...of }));
 
 describe('in its own tenant', () => {
-  const ALL: readonly Thing[] = ['records', 'live', 'package', 'assessments', 'holds', 'reads'];
-  const BODIES: readonly Thing[] = ['records', 'bodies', 'holds', 'reads'];
-  it.each<[Role, readonly Thing[], readonly Thing[], readonly Thing[]]>([
+  const ALL: readonly Asked[] = ['records', 'live', 'package', 'assessments', 'holds', 'reads'];
+  const BODIES: readonly Asked[] = ['records', 'bodies', 'holds', 'reads'];
+  it.each<[Role, readonly Asked[], readonly Asked[], readonly Asked[]]>([
     ['station', ['records', 'bodies', 'package'], [], []],
     ['foreman', ['records', 'live', 'package', 'assessments'], [], []],
     ['auditor', ALL, ALL, ALL],
@@ -37,13 +37,13 @@ describe('in its own tenant', () => {
     expect(allowed('adjuster', { tenant: 'north', log: 'bay-1', share: 'share-1' })).toEqual(['package']);
     expect(allowed('adjuster', { tenant: 'north', log: 'bay-1', share: 'share-2' })).toEqual([]);
     const without: Asker = { tenant: 'north', role: 'adjuster', who: 'nobody' };
-    expect(mayAsk(without, { thing: 'package', tenant: 'north', log: 'bay-1' })).toBe(false);
+    expect(mayAsk(without, { asked: 'package', tenant: 'north', log: 'bay-1' })).toBe(false);
   });
 
   it('a foreman without shops sees nothing', () => {
     const without: Asker = { tenant: 'north', role: 'foreman', who: 'F. Oreman' };
     for (const log of ['bay-1', null])
-      expect(THINGS.filter((thing) => mayAsk(without, { thing, tenant: 'north', log }))).toEqual([]);
+      expect(ALL.filter((asked) => mayAsk(without, { asked, tenant: 'north', log }))).toEqual([]);
   });
 });
 

@@ -18,6 +18,7 @@ function keyboard() {
     [...text].map((key) => (key === '\r' ? 'enter' : key === '\t' ? 'tab' : key));
   return {
     happened,
+    take,
     /** So far apart. */
     type: async (text: string, everyMs: number) => {
       for (const key of keysOf(text)) {
@@ -116,14 +117,7 @@ describe('a person who types', () => {
   });
 
   it('stops the program while a figure is coming in', () => {
-    const scheduler = virtualScheduler();
-    const happened: string[] = [];
-    const take = burstKeys({
-      press: ({ key }) => void happened.push(key),
-      figure: (text) => void happened.push(`figure ${text}`),
-      nowMs: () => scheduler.nowUs() / 1_000,
-      after: (ms, run) => scheduler.after(ms * 1_000, run),
-    });
+    const { happened, take } = keyboard();
     for (const key of '0.75') take({ key });
     take({ key: 'c', ctrl: true });
     expect(happened).toEqual(['c']);

@@ -43,14 +43,14 @@ export function linesOf(view: BenchView, drawing: Drawing = {}): string[] {
   return frame.map((line) => line.map(({ text }) => text).join(''));
 }
 
-/** Columns that Ink gives to each text: the width of a frame that it draws round it, an `x` behind it taken off. */
+/** Columns that Ink gives to each text: the width of a frame that it draws round it. Nothing may stand beside the text: some letters join what follows. */
 export function inkColumns(texts: readonly string[]): number[] {
   const frames = renderToString(
     <Box flexDirection="column" alignItems="flex-start">
       {texts.map((text, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: drawn once
-        <Box key={at} borderStyle="classic" flexShrink={0}>
-          <Text wrap="truncate">{`${text}x`}</Text>
+        <Box key={at} borderStyle="classic" flexShrink={0} height={3}>
+          <Text wrap="truncate">{text}</Text>
         </Box>
       ))}
     </Box>,
@@ -59,5 +59,5 @@ export function inkColumns(texts: readonly string[]): number[] {
   return frames
     .split('\n')
     .filter((_, line) => line % 3 === 0)
-    .map((edge) => edge.length - 3);
+    .map((edge) => edge.length - 2);
 }

@@ -61,6 +61,12 @@ describe('text from outside', () => {
     );
   });
 
+  it('is measured as Ink measures it where a letter joins what follows', () => {
+    const texts = ['\u{11a84}', 'a\u0d4e', '', 'x', '山'];
+    expect(texts.map(columnsOf)).toEqual([1, 2, 0, 1, 2]);
+    expect(inkColumns(texts)).toEqual([1, 2, 0, 1, 2]);
+  });
+
   it('does not grow a tower of accents', () => {
     expect(printable(`a${'\u0323'.repeat(40)}`, 80).length).toBeLessThanOrEqual(4);
   });
