@@ -127,7 +127,8 @@ function probabilityGuard(
   while (at(tooLittle) >= atLeast) tooLittle *= 2;
   for (;;) {
     const middle = (enough + tooLittle) / 2;
-    if (middle === enough || middle === tooLittle) return enough;
+    // No number lies between them any more.
+    if (!(middle > tooLittle && middle < enough)) return enough;
     if (at(middle) >= atLeast) enough = middle;
     else tooLittle = middle;
   }
